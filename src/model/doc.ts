@@ -1,0 +1,105 @@
+import type { Cell, Json, RecordId } from './cell.ts';
+import { typeOf } from './cell.ts';
+import type { RecordOf, RecordType } from './records/all.ts';
+
+export type Fields = { readonly [slot: string]: Json | undefined };
+export type Doc = ReadonlyMap<RecordId, Fields>;
+
+/** A record with its id, for reading. The same object as long as the record does not change. */
+export type Held<T extends RecordType> = RecordOf<T> & { readonly id: `${T}:${string}` };
+
+export const EMPTY_DOC: Doc = new Map();
+
+/** A new plan with the cells written; records that nothing changes keep their identity. */
+export function applyCells(doc: Doc, cells: readonly Cell[]): Doc {
+  if (cells.length === 0) return doc;
+  const next = new Map(doc);
+  const fresh = new Map<RecordId, Record<string, Json | undefined>>();
+  for (const [id, slot, value] of cells) {
+    let fields = fresh.get(id);
+    if (!fields) {
+      fields = { ...next.get(id) };
+      fresh.set(id, fields);
+      next.set(id, fields);
+    }
+    if (value === undefined) delete fields[slot];
+    else fields[slot] = value;
+  }
+  for (const [id, fields] of fresh) {
+    if (Object.keys(fields).length === 0) next.delete(id);
+  }
+  return next;
+}
+
+/** The cells that would bring back what `cells` are about to overwrite. */
+export function cellsBefore(doc: Doc, cells: readonly Cell[]): Cell[] {
+  const seen = new Set<string>();
+  const before: Cell[] = [];
+  for (const [id, slot] of cells) {
+    const key = `${id} ${slot}`;
+    if (seen.has(key)) continue;
+    seen.add(key);
+    before.push([id, slot, doc.get(id)?.[slot]]);
+  }
+  return before;
+}
+
+const heldOf = new WeakMap<Fields, object>();
+const indexOf = new WeakMap<Doc, Map<string, readonly object[]>>();
+
+function hold(id: RecordId, fields: Fields): object {
+  let held = heldOf.get(fields);
+  if (!held) {
+    held = { ...fields, id };
+    heldOf.set(fields, held);
+  }
+  return held;
+}
+
+function byOrder(a: object, b: object): number {
+  const x = a as { order?: string; id: string };
+  const y = b as { order?: string; id: string };
+  const left = x.order ?? '';
+  const right = y.order ?? '';
+  if (left !== right) return left < right ? -1 : 1;
+  return x.id < y.id ? -1 : 1;
+}
+
+function indexByType(doc: Doc): Map<string, readonly object[]> {
+  const known = indexOf.get(doc);
+  if (known) return known;
+  const lists = new Map<string, object[]>();
+  for (const [id, fields] of doc) {
+    if (fields['gone'] === true) continue;
+    const type = typeOf(id);
+    const list = lists.get(type);
+    if (list) list.push(hold(id, fields));
+    else lists.set(type, [hold(id, fields)]);
+  }
+  for (const list of lists.values()) list.sort(byOrder);
+  indexOf.set(doc, lists);
+  return lists;
+}
+
+/** All records of one type that are not gone, in paint order. The list is shared: do not change it. */
+export function recordsOf<T extends RecordType>(doc: Doc, type: T): readonly Held<T>[] {
+  return (indexByType(doc).get(type) ?? []) as readonly Held<T>[];
+}
+
+/** One record, or null when it is missing, gone, or of another type. */
+export function recordOf<T extends RecordType>(doc: Doc, type: T, id: string | null | undefined): Held<T> | null {
+  if (!id || typeOf(id as RecordId) !== type) return null;
+  const fields = doc.get(id as RecordId);
+  if (!fields || fields['gone'] === true) return null;
+  return hold(id as RecordId, fields) as Held<T>;
+}
+
+/** The items of one floor, of one type. */
+export function onFloor<T extends RecordType>(doc: Doc, type: T, floor: string): readonly Held<T>[] {
+  return recordsOf(doc, type).filter((record) => (record as { floor?: string }).floor === floor);
+}
+
+/** Cells that write every field of a new record. */
+export function cellsFor<T extends RecordType>(id: `${T}:${string}`, fields: RecordOf<T>): Cell[] {
+  return Object.entries(fields).map(([slot, value]) => [id, slot, value as Json] as const);
+}

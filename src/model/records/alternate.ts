@@ -1,0 +1,12 @@
+import * as z from 'zod/mini';
+import { common, recordId, text } from './base.ts';
+
+
+export const alternateSchema = z.looseObject({
+  ...common,
+  zone: recordId,
+  recipe: recordId,
+  name: text,
+  chosen: z.optional(z.boolean()),
+});
+export type Alternate = z.infer<typeof alternateSchema>;

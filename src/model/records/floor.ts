@@ -1,0 +1,14 @@
+import * as z from 'zod/mini';
+import { common, finite, text } from './base.ts';
+
+
+export const floorSchema = z.looseObject({
+  ...common,
+  name: text.check(z.minLength(1)),
+  level: z.optional(finite),
+  /** Turn of north, degrees clockwise from up on the page. */
+  northDeg: z.optional(finite),
+  /** "Looked, none found" is an answer: kinds that were looked for without finding any. */
+  noneFound: z.optional(z.array(text)),
+});
+export type Floor = z.infer<typeof floorSchema>;

@@ -1,0 +1,10 @@
+import * as z from 'zod/mini';
+import { common, text } from './base.ts';
+
+
+export const personSchema = z.looseObject({
+  ...common,
+  name: text.check(z.minLength(1)),
+  role: z.optional(text),
+});
+export type Person = z.infer<typeof personSchema>;

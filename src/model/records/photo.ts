@@ -1,0 +1,11 @@
+import * as z from 'zod/mini';
+import { item, moment, point, text } from './base.ts';
+
+
+export const photoSchema = z.looseObject({
+  ...item,
+  at: point,
+  image: text,
+  takenOn: z.optional(moment),
+});
+export type Photo = z.infer<typeof photoSchema>;

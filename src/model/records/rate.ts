@@ -1,0 +1,19 @@
+import * as z from 'zod/mini';
+import { common, finite, text } from './base.ts';
+
+
+export const rateSchema = z.looseObject({
+  ...common,
+  /** Which row of the rate book this is: table and row, for example labour/edge_hand. */
+  code: text,
+  term: text,
+  unit: text,
+  low: finite,
+  likely: finite,
+  high: finite,
+  source: text,
+  /** R read, R2 second-hand, M from memory, P common practice without source, A arithmetic, own: the user's. */
+  provenance: text,
+  fromMemory: z.boolean(),
+});
+export type Rate = z.infer<typeof rateSchema>;

@@ -1,0 +1,14 @@
+import * as z from 'zod/mini';
+import { finite, item, point } from './base.ts';
+
+
+export const serviceSchema = z.looseObject({
+  ...item,
+  kind: z.enum(['power', 'water', 'waste', 'parking']),
+  at: point,
+  volts: z.optional(finite),
+  amps: z.optional(finite),
+  phases: z.optional(finite),
+  circuits: z.optional(finite),
+});
+export type Service = z.infer<typeof serviceSchema>;
