@@ -1,0 +1,31 @@
+import { mkdirSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { ROOT } from './runTool.mjs';
+
+/**
+ * Bundles one TypeScript file for Node (which cannot run .ts before version 22) and imports the result.
+ * @param {string} entry path from the project's folder
+ * @returns {Promise<Record<string, unknown>>} what the file exports
+ */
+export async function importBundled(entry) {
+  const { build } = await import('vite');
+  const outDir = join(ROOT, '.cache', 'bundled');
+  const name = `${basename(entry).replace(/\.tsx?$/, '')}-${process.pid}`;
+  mkdirSync(outDir, { recursive: true });
+  await build({
+    root: ROOT,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    ssr: { noExternal: true },
+    build: {
+      ssr: join(ROOT, entry),
+      outDir,
+      emptyOutDir: false,
+      target: 'node20',
+      rolldownOptions: { output: { entryFileNames: `${name}.mjs`, codeSplitting: false } },
+    },
+  });
+  return import(pathToFileURL(join(outDir, `${name}.mjs`)).href);
+}

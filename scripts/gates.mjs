@@ -1,0 +1,52 @@
+// The static gates: what can be told about the code without running it. Every gate runs, even when one before it fails.
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { isMain, ROOT, runNode, runTool } from './runTool.mjs';
+
+const FORMATTED = ['src', 'tests', 'scripts', 'config', 'bench', 'vite.config.ts'];
+const LINTED = ['src', 'tests', 'scripts', 'config', 'bench', 'vite.config.ts'];
+
+/** @param {readonly string[]} paths */
+const present = (paths) => paths.filter((path) => existsSync(join(ROOT, path)));
+
+/**
+ * A tsc run on a config that only holds references checks nothing, so each config is its own gate.
+ * @type {readonly { readonly name: string, readonly run: () => Promise<number> }[]}
+ */
+const GATES = [
+  { name: 'format', run: () => runTool('oxfmt', ['--check', ...present(FORMATTED)]) },
+  {
+    name: 'lint',
+    run: () => runTool('oxlint', ['--deny-warnings', ...present(LINTED)]),
+  },
+  { name: 'types, pure', run: () => typecheck('pure') },
+  { name: 'types, service worker', run: () => typecheck('worker') },
+  { name: 'types, all', run: () => typecheck('ui') },
+  { name: 'layers', run: () => runNode(['scripts/layers.mjs']) },
+  { name: 'unused', run: () => runTool('knip', ['--config', 'config/knip.json', '--no-progress']) },
+];
+
+/** @param {'pure' | 'worker' | 'ui'} config */
+function typecheck(config) {
+  return runTool('typescript', ['-p', `config/tsconfig.${config}.json`, '--noEmit'], { command: 'tsc' });
+}
+
+/** Runs all static gates and answers the names of those that failed. */
+export async function runGates() {
+  /** @type {string[]} */
+  const failed = [];
+  for (const gate of GATES) {
+    console.log(`\n== ${gate.name}`);
+    // One after the other: their outputs must not mix.
+    // oxlint-disable-next-line no-await-in-loop
+    const code = await gate.run();
+    if (code !== 0) failed.push(gate.name);
+  }
+  return failed;
+}
+
+if (isMain(import.meta.url)) {
+  const failed = await runGates();
+  console.log(failed.length === 0 ? '\nAll static gates passed.' : `\nFailed: ${failed.join(' · ')}`);
+  process.exit(failed.length === 0 ? 0 : 1);
+}
