@@ -64,12 +64,6 @@ export const layers = {
     ...onlyBelow,
     ...oneDoor,
     {
-      name: 'words-know-only-model-types',
-      severity: ERROR,
-      from: { path: folder('words') },
-      to: { path: folder('model'), dependencyTypesNot: ['type-only'] },
-    },
-    {
       name: 'nobody-imports-app',
       severity: ERROR,
       from: { path: '^src/', pathNot: folder('app') },

@@ -18,6 +18,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          testTimeout: 20_000,
           environment: 'node',
           include: ['tests/{unit,property,golden,reference,gates}/**/*.test.ts'],
         },
