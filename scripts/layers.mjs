@@ -1,10 +1,18 @@
 // The layer gate: who may import whom (rules in config/layers.mjs). `node scripts/layers.mjs [FOLDER]` reads FOLDER/src.
 // It also compares what it read with what lies on the disk: a reader that silently sees nothing would pass everything.
 import { readdirSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join, relative, resolve, sep } from 'node:path';
-import { cruise } from 'dependency-cruiser';
 import { layers } from '../config/layers.mjs';
 import { ROOT } from './runTool.mjs';
+
+// dependency-cruiser 17 has swc read every file as plain TypeScript and stops at the first JSX tag.
+// So swc is told about .tsx here, before dependency-cruiser loads it.
+/** @type {{ parseFileSync: (file: string, options: object) => unknown }} */
+const swc = createRequire(import.meta.url)('@swc/core');
+const parseFile = swc.parseFileSync;
+swc.parseFileSync = (file, options) => parseFile(file, { ...options, tsx: file.endsWith('.tsx') });
+const { cruise } = await import('dependency-cruiser');
 
 const root = resolve(process.argv[2] ?? ROOT);
 

@@ -17,11 +17,11 @@ const clean = {
   'src/canvas/camera.ts': "import { command } from '../edit/command.ts';\nexport const camera = command;\n",
   'src/canvas/paint/prim.ts': "import { camera } from '../camera.ts';\nexport const prim = camera;\n",
   'src/canvas/layers/Plan.tsx':
-    "import { Stage } from 'react-konva';\nimport { camera } from '../camera.ts';\nexport const Plan = () => [Stage, camera];\n",
+    "import { Stage } from 'react-konva';\nimport { camera } from '../camera.ts';\nexport const Plan = () => <Stage x={camera.x} />;\n",
   'src/exchange/csv.ts':
     "import { prim } from '../canvas/paint/prim.ts';\nimport { line } from '../takeoff/line.ts';\nexport const csv = [prim, line];\n",
   'src/app/App.tsx':
-    "import { useState } from 'react';\nimport { csv } from '../exchange/csv.ts';\nexport const App = () => [useState, csv];\n",
+    "import { useState } from 'react';\nimport { csv } from '../exchange/csv.ts';\nexport const App = () => <p title={useState('')[0]}>{csv}</p>;\n",
 };
 
 /** [rule that must speak, file with the fault, its text] */
@@ -73,7 +73,7 @@ const faults: readonly (readonly [rule: string, path: string, text: string])[] =
   [
     'nobody-imports-app',
     'src/canvas/layers/Up.tsx',
-    "import { App } from '../../app/App.tsx';\nexport const Up = App;\n",
+    "import { App } from '../../app/App.tsx';\nexport const Up = () => <App />;\n",
   ],
   [
     'no-circular',
