@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ROOT } from './runTool.mjs';
@@ -27,5 +27,10 @@ export async function importBundled(entry) {
       rolldownOptions: { output: { entryFileNames: `${name}.mjs`, codeSplitting: false } },
     },
   });
-  return import(pathToFileURL(join(outDir, `${name}.mjs`)).href);
+  const bundle = join(outDir, `${name}.mjs`);
+  try {
+    return await import(pathToFileURL(bundle).href);
+  } finally {
+    rmSync(bundle, { force: true });
+  }
 }

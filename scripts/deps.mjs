@@ -26,7 +26,7 @@ function install() {
   // --include=dev: with NODE_ENV=production npm would leave out the tools that build the app.
   const args = [...npm.first, 'ci', '--include=dev', '--no-audit', '--no-fund'];
   return new Promise((resolve, reject) => {
-    const child = spawn(npm.file, args, { cwd: ROOT, stdio: 'inherit', shell: npm.shell });
+    const child = spawn(npm.file, args, { cwd: ROOT, stdio: ['inherit', 2, 2], shell: npm.shell });
     child.on('error', reject);
     child.on('close', (code) => resolve(code ?? 1));
   });
@@ -36,7 +36,8 @@ function install() {
 export async function ensureDeps() {
   const now = wanted();
   if (existsSync(MARK) && readFileSync(MARK, 'utf8') === now) return;
-  console.log('Installing the locked dependencies.');
+  // All of it to stderr: what a command prints may be read by a program.
+  console.error('Installing the locked dependencies.');
   const code = await install();
   if (code !== 0) {
     console.error('The dependencies could not be installed: see what npm says above, then run the same command again.');
