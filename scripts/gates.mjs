@@ -1,5 +1,5 @@
 // The static gates: what can be told about the code without running it. Every gate runs, even when one before it fails.
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { isMain, ROOT, runNode, runTool } from './runTool.mjs';
 
@@ -9,27 +9,26 @@ const LINTED = ['src', 'tests', 'scripts', 'config', 'bench', 'vite.config.ts'];
 /** @param {readonly string[]} paths */
 const present = (paths) => paths.filter((path) => existsSync(join(ROOT, path)));
 
-/**
- * A tsc run on a config that only holds references checks nothing, so each config is its own gate.
- * @type {readonly { readonly name: string, readonly run: () => Promise<number> }[]}
- */
+/** Every config but the shared base. A tsc run on a config that only holds references checks nothing, so each has its own gate. */
+const typeConfigs = readdirSync(join(ROOT, 'config')).filter((name) => /^tsconfig\.(?!base\.).+\.json$/.test(name));
+
+/** @param {string} config */
+const typeGate = (config) => ({
+  name: `types (${config})`,
+  run: () => runTool('typescript', ['-p', `config/${config}`, '--noEmit'], { command: 'tsc' }),
+});
+
+/** @type {readonly { readonly name: string, readonly run: () => Promise<number> }[]} */
 const GATES = [
   { name: 'format', run: () => runTool('oxfmt', ['--check', ...present(FORMATTED)]) },
   {
     name: 'lint',
     run: () => runTool('oxlint', ['--deny-warnings', ...present(LINTED)]),
   },
-  { name: 'types, pure', run: () => typecheck('pure') },
-  { name: 'types, service worker', run: () => typecheck('worker') },
-  { name: 'types, all', run: () => typecheck('ui') },
+  ...typeConfigs.map(typeGate),
   { name: 'layers', run: () => runNode(['scripts/layers.mjs']) },
   { name: 'unused', run: () => runTool('knip', ['--config', 'config/knip.json', '--no-progress']) },
 ];
-
-/** @param {'pure' | 'worker' | 'ui'} config */
-function typecheck(config) {
-  return runTool('typescript', ['-p', `config/tsconfig.${config}.json`, '--noEmit'], { command: 'tsc' });
-}
 
 /** Runs all static gates and answers the names of those that failed. */
 export async function runGates() {

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readFileSync, realpathSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -53,5 +53,6 @@ export function runTool(packageName, args, options = {}) {
  */
 export function isMain(url) {
   const started = process.argv[1];
-  return started !== undefined && fileURLToPath(url) === started;
+  // Node follows links in the address of a module and not in its arguments.
+  return started !== undefined && fileURLToPath(url) === realpathSync(started);
 }
