@@ -3,8 +3,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { isMain, ROOT, runNode, runTool } from './runTool.mjs';
 
-const FORMATTED = ['src', 'tests', 'scripts', 'config', 'bench', 'vite.config.ts'];
-const LINTED = ['src', 'tests', 'scripts', 'config', 'bench', 'vite.config.ts'];
+const CHECKED = ['src', 'tests', 'scripts', 'config', 'bench', 'vite.config.ts'];
 
 /** @param {readonly string[]} paths */
 const present = (paths) => paths.filter((path) => existsSync(join(ROOT, path)));
@@ -20,10 +19,10 @@ const typeGate = (config) => ({
 
 /** @type {readonly { readonly name: string, readonly run: () => Promise<number> }[]} */
 const GATES = [
-  { name: 'format', run: () => runTool('oxfmt', ['--check', ...present(FORMATTED)]) },
+  { name: 'format', run: () => runTool('oxfmt', ['--check', ...present(CHECKED)]) },
   {
     name: 'lint',
-    run: () => runTool('oxlint', ['--deny-warnings', ...present(LINTED)]),
+    run: () => runTool('oxlint', ['--deny-warnings', ...present(CHECKED)]),
   },
   ...typeConfigs.map(typeGate),
   { name: 'layers', run: () => runNode(['scripts/layers.mjs']) },
