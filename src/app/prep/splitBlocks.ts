@@ -1,0 +1,60 @@
+import type { ZoneMeasure, TightPiece } from '../../geometry/floorShape.ts';
+
+export type SplitKind = 'machine' | 'strip' | 'tight' | 'cutOff';
+
+/** One part of a zone: who works it, how much of the net floor it is, and why it is not the machine's. */
+export interface SplitBlock {
+  readonly key: string;
+  readonly kind: SplitKind;
+  readonly areaM2: number;
+  /** Of the net floor of the zone, 0 to 1. */
+  readonly share: number;
+  readonly tag: string | null;
+  readonly blockedBy: TightPiece['blockedBy'];
+  /** Drawn dashed: the machine gets to none of it. */
+  readonly barred: boolean;
+  readonly edgeM: number;
+}
+
+function edgeMetres(zone: ZoneMeasure): number {
+  const { wall, obstruction, drop, stop } = zone.faces;
+  return wall + obstruction + drop + stop;
+}
+
+/**
+ * The zone as blocks that add up to its net floor: the machine first, then the edge strip, then every tight spot.
+ * `tagOf` names a tight spot by its place in the zone's list.
+ */
+export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => string | null): readonly SplitBlock[] {
+  const whole = zone.netM2;
+  const share = (areaM2: number): number => (whole > 0 ? Math.min(1, Math.max(0, areaM2 / whole)) : 0);
+  const block = (key: string, kind: SplitKind, areaM2: number, more: Partial<SplitBlock>): SplitBlock => ({
+    key,
+    kind,
+    areaM2,
+    share: share(areaM2),
+    tag: null,
+    blockedBy: null,
+    barred: false,
+    edgeM: 0,
+    ...more,
+  });
+
+  const blocks: SplitBlock[] = [];
+  if (zone.machine) {
+    const keptOut = zone.tight.find((piece) => piece.kind === 'cutOff' && piece.blockedBy);
+    const barred = zone.fieldM2 <= 0 && whole > 0;
+    blocks.push(block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }));
+  }
+  if (zone.stripM2 > 0) blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: edgeMetres(zone) }));
+  zone.tight.forEach((piece, index) => {
+    const kind = piece.kind === 'cutOff' ? 'cutOff' : 'tight';
+    blocks.push(block(`tight${String(index)}`, kind, piece.areaM2, { tag: tagOf(piece), blockedBy: piece.blockedBy }));
+  });
+  return blocks;
+}
+
+/** What the blocks leave of the net floor: nothing, but for rounding. Shown when it is not nothing. */
+export function splitRemainderM2(zone: ZoneMeasure, blocks: readonly SplitBlock[]): number {
+  return zone.netM2 - blocks.reduce((sum, block) => sum + block.areaM2, 0);
+}

@@ -1,0 +1,50 @@
+import { minorDigits } from '../../model/money.ts';
+import { showAreaRate, showArea, showHours, showMass, showNumber, showRun, showRunRate, showVolume, type Figure } from '../../model/showNumber.ts';
+import { showFineSize } from '../../model/showLength.ts';
+import type { Units } from '../../model/units.ts';
+
+const superscripts: Readonly<Record<string, string>> = { m2: 'm²', ft2: 'ft²', 'm2/h': 'm²/h', 'ft2/h': 'ft²/h', m3: 'm³' };
+
+/** Square and cubic units as they are set on screen. */
+export function unitOnScreen(unit: string): string {
+  return superscripts[unit] ?? unit.replace('m2', 'm²').replace('ft2', 'ft²').replace('m3', 'm³');
+}
+
+/** An amount with its sign, whole units on screen. */
+export function moneyOnScreen(minor: number, currency: string): string {
+  const main = minor / 10 ** minorDigits(currency);
+  try {
+    const style = { style: 'currency', currency, currencyDisplay: 'narrowSymbol', maximumFractionDigits: 0 } as const;
+    return new Intl.NumberFormat('en-US', style).format(main);
+  } catch {
+    // People may write a currency that the platform does not know.
+    return `${showNumber(main, 0)} ${currency}`;
+  }
+}
+
+const byUnit: Readonly<Record<string, (value: number, units: Units) => Figure>> = {
+  m2: showArea,
+  m: showRun,
+  h: showHours,
+  'm2/h': showAreaRate,
+  'm/h': showRunRate,
+  L: showVolume,
+  kg: showMass,
+  mm: showFineSize,
+  '%': (value) => ({ figure: showNumber(value, Number.isInteger(value) ? 0 : 1), unit: '%' }),
+  factor: (value) => ({ figure: showNumber(value, 2), unit: '' }),
+};
+
+function trimmed(value: number): string {
+  if (Number.isInteger(value)) return showNumber(value, 0);
+  const text = showNumber(value, Math.abs(value) < 0.1 ? 4 : 2);
+  return text.replace(/0+$/, '').replace(/\.$/, '');
+}
+
+/** A quantity of a takeoff line or term, in the units of the screen. Money is in minor units of `currency`. */
+export function showQuantity(value: number, unit: string, units: Units, currency: string): Figure {
+  if (unit === 'money' || unit === 'minor') return { figure: moneyOnScreen(value, currency), unit: '' };
+  const show = byUnit[unit];
+  const figure = show ? show(value, units) : { figure: trimmed(value), unit };
+  return { figure: figure.figure, unit: unitOnScreen(figure.unit) };
+}

@@ -1,0 +1,137 @@
+/** Where a number comes from, in words, by its provenance mark (docs/sources.md). */
+const provenanceSays: Readonly<Record<string, string>> = {
+  R: 'read in the issuer\'s own text',
+  R2: 'read second-hand',
+  M: 'from memory of a named document',
+  P: 'common practice, no source',
+  A: 'arithmetic',
+  own: 'your own figure',
+  measured: 'measured on the plan',
+};
+
+/** One phrase for a term's source: never more certain than it is. */
+export function sourceSays(source: string, provenance: string, fromMemory: boolean): string {
+  const says = provenanceSays[provenance] ?? provenance;
+  if (provenance === 'measured' || provenance === 'own' || provenance === 'A') return says;
+  if (source === 'common practice, no source' || source === 'P') return 'common practice, no source';
+  const memory = fromMemory && provenance !== 'M' ? ', from memory' : '';
+  return `${source}, ${says}${memory}`;
+}
+
+export const takeoffText = {
+  zones: 'By zone',
+  likely: 'Likely',
+  low: 'Low',
+  high: 'High',
+  total: 'Total',
+  work: 'Work',
+  show: 'Show',
+  lowToHigh: 'low to high',
+  priceLikely: 'Price, likely',
+  priceOf: (which: string): string => `Price, ${which}`,
+  held: 'held',
+  heldTitle: 'Held: no rate until the result is recorded',
+  rest: 'Rest',
+  copyCsv: 'Copy as a table',
+  saveCsv: 'Save as CSV',
+  copied: 'The takeoff is on the clipboard as a table.',
+  notCopied: 'This browser does not let the page copy. Save it as CSV instead.',
+  money: 'Wages and prices',
+  rateBook: 'Rate book',
+  questions: 'The four questions',
+  noneYet: 'No quantities yet',
+  asOf: 'Old numbers: measuring again',
+  from: (low: string, high: string): string => `${low} to ${high}`,
+  tradeNames: {
+    floor: 'Floor',
+    edge: 'Edge',
+    line: 'Line',
+    spot: 'Spot',
+    hours: 'Hours',
+    material: 'Material',
+    dust: 'Dust',
+    money: 'Money',
+  },
+};
+
+export const whyText = {
+  why: (figure: string): string => `Why ${figure}`,
+  pick: 'Why is it that much?',
+  pickHelp: 'Press any figure: its sum, its rates and where they come from stand here.',
+  less: 'less',
+  times: 'times',
+  over: 'divided by',
+  most: 'or, if larger,',
+  roundedUp: 'rounded up to whole',
+  feeds: 'Goes into',
+  feedsNothing: 'Goes into nothing else: it is an end of the sum.',
+  sources: 'Rates and sources',
+  range: (low: string, high: string): string => `Low ${low}, high ${high}.`,
+  changeRate: 'Change the rate',
+  rateOf: (name: string): string => `Rate: ${name}`,
+  showOnPlan: 'Show on the plan',
+  shownOnPlan: 'Shown on the plan',
+  close: 'Close Why',
+  heldSays: 'A hold stands: it is measured, and nothing is priced from it.',
+  whole: 'the whole floor',
+  rest: 'rest of the slab',
+  zone: (tag: string): string => `zone ${tag}`,
+};
+
+export const rateText = {
+  title: 'Rate book of this job',
+  intro: 'The job keeps the rates it was priced with. Low, likely and high are as they are, not hours: a high rate makes few hours.',
+  edit: 'Change',
+  low: 'Low',
+  likely: 'Likely',
+  high: 'High',
+  save: 'Keep this rate',
+  back: 'Back to the book\'s value',
+  cancel: 'Leave it',
+  order: 'Low, likely and high have to rise in that order.',
+  positive: 'A rate is more than 0.',
+  search: 'Find a rate',
+  none: 'No rate has these words in its name.',
+  close: 'Done',
+};
+
+export const moneyText = {
+  title: 'Wages and prices',
+  intro: 'Invented to start with. Set yours, then confirm: until then every price says "with sample wages and prices".',
+  wages: 'Wages',
+  days: 'Day rates',
+  prices: 'Prices',
+  business: 'Overhead and margin',
+  crew: 'Crew',
+  crewSize: 'People',
+  hoursADay: 'Hours a day',
+  burden: 'Burden on wages',
+  overhead: 'Overhead, of direct cost',
+  margin: 'Margin, of the price',
+  marginNote: 'Price = cost / (1 - margin). A margin is not a markup.',
+  minimum: 'Minimum charge, crew days',
+  certainty: 'How sure are the quantities',
+  certainties: { measured: 'Measured', photo: 'From photos', unknown: 'Unknown coating' },
+  contingency: 'Contingency',
+  contingencyOf: { measured: 'if measured', photo: 'from photos', unknown: 'unknown coating' },
+  currency: 'Currency, three letters',
+  currencyFault: 'Type the three letters of a currency, for example USD or EUR.',
+  confirm: 'These are mine',
+  confirmed: (on: string): string => `Confirmed ${on}`,
+  again: 'Not mine after all',
+  setYours: 'set yours',
+  own: 'yours',
+  notMoney: 'Type an amount, for example 32 or 32.50.',
+  close: 'Done',
+};
+
+export const priceText = {
+  title: 'Price range',
+  likely: (price: string): string => `likely ${price}`,
+  why: 'Why',
+  issue: 'Issue offer',
+  issueLater: 'Offers are not issued here yet: print or save the takeoff.',
+  issueBlocked: 'First answer the questions and clear the holds above.',
+  none: 'No price yet',
+  noneHelp: 'Draw the slab and give its zones a recipe, then the range stands here.',
+};
