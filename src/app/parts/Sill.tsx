@@ -1,0 +1,50 @@
+import type { ReactElement } from 'react';
+import css from './Sill.module.css';
+import { cx } from '../look/cx.ts';
+import type { Figure as FigureValue } from '../../model/showNumber.ts';
+import { Figure } from './Figure.tsx';
+
+export interface SillItem {
+  readonly key: string;
+  readonly label: string;
+  /** null: not known yet; a dash stands there. */
+  readonly figure: FigureValue | null;
+  /** It changes under the hand right now. */
+  readonly live?: boolean;
+  /** Pressing it asks why. */
+  readonly onAsk?: () => void;
+}
+
+interface SillProps {
+  readonly label: string;
+  readonly items: readonly SillItem[];
+  /** Newer numbers are on their way: the old ones are dimmed, not taken away. */
+  readonly stale?: boolean;
+  readonly className?: string | undefined;
+}
+
+/** What it adds up to, along the bottom of the canvas. Figures hold their width, so nothing jumps. */
+export function Sill({ label, items, stale = false, className }: SillProps): ReactElement {
+  return (
+    <section className={cx(css.sill, stale && css.stale, className)} aria-label={label} aria-busy={stale}>
+      {items.map((item) => {
+        const inside = (
+          <>
+            <span className={css.label}>{item.label}</span>
+            <Figure className={css.figure ?? ''} of={item.figure ?? { figure: '–', unit: '' }} />
+          </>
+        );
+        const className = cx(css.item, item.live && css.live);
+        return item.onAsk ? (
+          <button key={item.key} type="button" className={className} onClick={item.onAsk}>
+            {inside}
+          </button>
+        ) : (
+          <div key={item.key} className={className}>
+            {inside}
+          </div>
+        );
+      })}
+    </section>
+  );
+}

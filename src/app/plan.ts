@@ -1,0 +1,171 @@
+/**
+ * The open job, for the screens. Imported by every stage; these signatures stay as they are:
+ *
+ *   useDoc(select)            what `select` reads from the plan; drawn again when the plan changes
+ *   usePlanStore()            the open job's PlanStore (also planStoreNow() outside React)
+ *   run(name, args): boolean  runs one command; a refusal is said in the notice strip and answers false
+ *   useTakeoff()              { takeoff, stale, preview }: stale while newer numbers are on their way
+ *   undo(), redo(), useSteps()
+ *   useJob(), useFloor()      the job record and the floor that is shown (null before there is one)
+ *   useOpen()                 id, read-only reason… of the open job, or null on the job list
+ *   useUnits()                'metric' | 'imperial'
+ *   newId(type)               an id for a new record
+ */
+import { useSyncExternalStore } from 'react';
+import { create } from 'zustand';
+import type { Cell, Json, RecordId } from '../model/cell.ts';
+import { recordOf, recordsOf, type Doc, type Held } from '../model/doc.ts';
+import { idMaker } from '../model/id.ts';
+import { planStore, type PlanStore } from '../model/store.ts';
+import type { Takeoff, TakeoffPort } from '../takeoff/port.ts';
+import { runCommand } from '../edit/run.ts';
+import { refusalSentence } from '../words/handWords.ts';
+import { ui } from '../words/uiWords.ts';
+import { say, session, useSession, type Units } from './session.ts';
+
+export type ReadOnly = 'otherTab' | 'newerFile' | null;
+
+export interface OpenJob {
+  readonly id: string;
+  readonly store: PlanStore;
+  readonly port: TakeoffPort;
+  readonly readOnly: ReadOnly;
+}
+
+interface Shown {
+  readonly open: OpenJob | null;
+  readonly takeoff: Takeoff | null;
+  readonly answerTick: number;
+  readonly preview: boolean;
+}
+
+const useShown = create<Shown>()(() => ({ open: null, takeoff: null, answerTick: -1, preview: false }));
+const noJob = planStore();
+let letGo: (() => void) | null = null;
+
+export const newId = idMaker((count) => crypto.getRandomValues(new Uint8Array(count)));
+
+/** Puts a job on the screen; null goes back to the job list. The port is closed with the job. */
+export function showJob(open: OpenJob | null): void {
+  letGo?.();
+  letGo = null;
+  useShown.setState({ open, takeoff: null, answerTick: -1, preview: false });
+  if (!open) return;
+  const { store, port } = open;
+  const stopAnswers = port.listen(({ tick, takeoff, preview }) =>
+    useShown.setState({ takeoff, answerTick: tick, preview }),
+  );
+  const stopChanges = store.onChange((change) => port.change(change.writes, change.stamp.tick));
+  letGo = () => {
+    stopAnswers();
+    stopChanges();
+    port.close();
+  };
+}
+
+export function setReadOnly(readOnly: ReadOnly): void {
+  useShown.setState(({ open }) => ({ open: open && { ...open, readOnly } }));
+}
+
+/** Tells the takeoff which floor is shown. */
+export function measureFloor(floor: RecordId): void {
+  const open = useShown.getState().open;
+  open?.port.load(open.store.getState(), floor, open.store.tick());
+}
+
+/** Numbers for what the hand is doing and the plan does not hold yet; null ends it. */
+export function previewCells(cells: readonly Cell[] | null): void {
+  const open = useShown.getState().open;
+  open?.port.preview(cells, open.store.tick());
+}
+
+export function openNow(): OpenJob | null {
+  return useShown.getState().open;
+}
+
+export function useOpen(): OpenJob | null {
+  return useShown((shown) => shown.open);
+}
+
+export function planStoreNow(): PlanStore {
+  return openNow()?.store ?? noJob;
+}
+
+export function usePlanStore(): PlanStore {
+  return useShown((shown) => shown.open?.store) ?? noJob;
+}
+
+export function useDoc<T>(select: (doc: Doc) => T): T {
+  const store = usePlanStore();
+  return select(useSyncExternalStore(store.subscribe, store.getState));
+}
+
+export function useTakeoff(): { readonly takeoff: Takeoff | null; readonly stale: boolean; readonly preview: boolean } {
+  const store = usePlanStore();
+  useSyncExternalStore(store.subscribe, store.getState);
+  const { takeoff, answerTick, preview } = useShown();
+  return { takeoff, stale: answerTick < store.tick(), preview };
+}
+
+export function useJob(): Held<'job'> | null {
+  return useDoc((doc) => recordsOf(doc, 'job')[0] ?? null);
+}
+
+export function useFloor(): Held<'floor'> | null {
+  const floor = useSession((now) => now.floor);
+  return useDoc((doc) => recordOf(doc, 'floor', floor) ?? recordsOf(doc, 'floor')[0] ?? null);
+}
+
+export function floorNow(): Held<'floor'> | null {
+  const doc = planStoreNow().getState();
+  return recordOf(doc, 'floor', session().floor) ?? recordsOf(doc, 'floor')[0] ?? null;
+}
+
+export function unitsNow(): Units {
+  return session().units ?? recordsOf(planStoreNow().getState(), 'job')[0]?.units ?? 'metric';
+}
+
+export function useUnits(): Units {
+  const chosen = useSession((now) => now.units);
+  const job = useJob();
+  return chosen ?? job?.units ?? 'metric';
+}
+
+/** Runs one command by name. A refusal changes nothing and is said in a sentence. */
+export function run(name: string, args: Json): boolean {
+  const open = openNow();
+  if (!open) return false;
+  if (open.readOnly) {
+    say(ui.readOnlyRefusal[open.readOnly]);
+    return false;
+  }
+  const result = runCommand(open.store, { name, args });
+  if ('refused' in result) {
+    say(refusalSentence(result.refused));
+    return false;
+  }
+  return true;
+}
+
+function step(which: 'undo' | 'redo'): void {
+  const open = openNow();
+  if (!open || open.readOnly) return;
+  const result = open.store[which]();
+  if (result === 'overtaken') say(ui.overtaken);
+}
+
+export function undo(): void {
+  step('undo');
+}
+
+export function redo(): void {
+  step('redo');
+}
+
+/** Labels of what undo and redo would take, or null. */
+export function useSteps(): { readonly undo: string | null; readonly redo: string | null } {
+  const store = usePlanStore();
+  useSyncExternalStore(store.subscribe, store.getState);
+  const steps = store.steps();
+  return { undo: steps.undo[0] ?? null, redo: steps.redo[0] ?? null };
+}
