@@ -38,7 +38,7 @@ const PURE = [
 
 /** Packages that one place owns: from anywhere else they are out of reach. */
 const DOORS = [
-  { packages: ['polygon-clipping'], owner: '^src/geometry/clip\\.ts$' },
+  { packages: ['polygon-clipping', 'clipper2-ts'], owner: '^src/geometry/clip\\.ts$' },
   { packages: ['@turf/area'], owner: '^src/geometry/geodesic\\.ts$' },
   { packages: ['konva', 'react-konva', 'react', 'react-dom'], owner: '^src/(canvas/layers|app)/' },
   { packages: ['@base-ui/react', 'zustand', 'idb', 'comlink', 'browser-fs-access'], owner: '^src/app/' },
