@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright';
@@ -109,5 +109,14 @@ describe('with no signal', () => {
     expect(files.some((file) => /^\.\/assets\/main-.*\.js$/.test(file))).toBe(true);
     expect(files).not.toContain('./sw.js');
     expect(files).not.toContain('./index.html');
+  });
+
+  test('the app under test is a production build', () => {
+    const assets = join(folder, 'assets');
+    const scripts = readdirSync(assets).filter((file) => file.endsWith('.js'));
+    const all = scripts.map((file) => readFileSync(join(assets, file), 'utf8')).join('\n');
+    expect(scripts.length).toBeGreaterThan(0);
+    // React's development build carries this address; so would an app that Vite built inside a test run.
+    expect(all).not.toContain('react.dev/link/react-devtools');
   });
 });
