@@ -9,9 +9,13 @@ export interface Range {
 }
 
 /** R read, R2 second-hand, M from memory of a named document, P common practice without source, A arithmetic, own: the user's. */
-export type Provenance = 'R' | 'R2' | 'M' | 'P' | 'A' | 'own' | 'measured';
+export type Provenance = 'R' | 'R2' | 'R/P' | 'M' | 'P' | 'A' | 'own' | 'measured';
 
-/** One number that went into a line. `source` is an id of docs/sources.md, 'common practice, no source', or 'the plan'. */
+/**
+ * One number that went into a line. `source` is an id of docs/sources.md, 'common practice, no source', or 'the plan'.
+ * `value.low` is what it is in the low case of the line: hours are low where the rate is high, so the low case of a
+ * rate of 15, 25, 40 m2/h is 40.
+ */
 export interface Term {
   readonly name: string;
   readonly value: Range;
@@ -24,15 +28,15 @@ export interface Term {
 }
 
 /**
- * How a quantity follows from its terms, low, likely and high each by itself. Formulas are data, so that a test
- * and the Why panel compute the line again: names refer to terms; 'max' and 'ceil' and the four operations only.
+ * How a quantity follows from its terms, low, likely and high case each by itself. Formulas are data, so that a test
+ * and the Why panel compute the line again: names refer to terms. 'round' goes to the whole, half up.
  */
 export type Formula =
   | { readonly op: 'term'; readonly name: string }
   | { readonly op: 'number'; readonly value: number }
   | { readonly op: 'add' | 'multiply' | 'max'; readonly of: readonly Formula[] }
   | { readonly op: 'subtract' | 'divide'; readonly left: Formula; readonly right: Formula }
-  | { readonly op: 'ceil'; readonly of: Formula };
+  | { readonly op: 'ceil' | 'round'; readonly of: Formula };
 
 export type Trade = 'floor' | 'edge' | 'line' | 'spot' | 'hours' | 'material' | 'dust' | 'money';
 
@@ -42,6 +46,7 @@ export interface Line {
   readonly code: string;
   readonly trade: Trade;
   readonly quantity: Range;
+  /** m2, m, number, h, m3, L, kg, sets ...; 'minor' is whole minor units (cents) of the job's currency. */
   readonly unit: string;
   /** null: the whole floor. */
   readonly zone: RecordId | 'rest' | null;
@@ -51,7 +56,7 @@ export interface Line {
   readonly records: readonly RecordId[];
   readonly working: { readonly formula: Formula; readonly terms: readonly Term[] };
   /** Set when a hold stands: a quantity, and no rate, hour or price of it. */
-  readonly held: string | null;
+  readonly held: HoldKind | null;
 }
 
 export interface Fault {
@@ -68,4 +73,6 @@ export interface Hold {
   /** The zone that is held, or null for the whole job (what lies in the slab). */
   readonly zone: RecordId | 'rest' | null;
   readonly records: readonly RecordId[];
+  /** finding: something drawn calls for it. building: an old or undated building whose covering is not known. cutting: work that cuts. */
+  readonly reason: 'finding' | 'building' | 'cutting';
 }

@@ -12,7 +12,9 @@ export interface Takeoff {
   readonly faults: readonly Fault[];
   /** Why this is not an offer yet: open questions and holds, as codes for the words. Empty: it may be issued. */
   readonly notAnOffer: readonly string[];
-  /** Why there are no quantities at all ('pageNotTrued', 'noSlab'), or null. */
+  /** What must be said beside the price without blocking it, as codes ('samplePrices', 'gasAppliance'). */
+  readonly notices: readonly string[];
+  /** Why there are no quantities at all ('pageNotTrued', 'noSlab', 'noFloor'), or null. */
   readonly blocked: string | null;
 }
 

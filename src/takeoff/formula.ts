@@ -1,0 +1,58 @@
+import type { Formula, Range, Term } from './line.ts';
+
+type Case = keyof Range;
+
+/** Names a term of the line. */
+export const term = (name: string): Formula => ({ op: 'term', name });
+export const number = (value: number): Formula => ({ op: 'number', value });
+export const add = (...of: readonly Formula[]): Formula => ({ op: 'add', of });
+export const multiply = (...of: readonly Formula[]): Formula => ({ op: 'multiply', of });
+export const largest = (...of: readonly Formula[]): Formula => ({ op: 'max', of });
+export const subtract = (left: Formula, right: Formula): Formula => ({ op: 'subtract', left, right });
+export const divide = (left: Formula, right: Formula): Formula => ({ op: 'divide', left, right });
+export const wholeUp = (of: Formula): Formula => ({ op: 'ceil', of });
+export const round = (of: Formula): Formula => ({ op: 'round', of });
+export const sumOf = (names: readonly string[]): Formula => add(...names.map(term));
+
+/** Float sums of whole numbers may end a hair above one: 4.000000000001 bags are four. */
+const HAIR = 1e-9;
+
+/**
+ * What a formula gives for its terms, in the unit of the line: low, likely and high case each by itself.
+ * A name that is not among the terms gives NaN, so that a broken line shows instead of passing for zero.
+ */
+export function evaluate(formula: Formula, terms: readonly Term[]): Range {
+  return {
+    low: inCase(formula, terms, 'low'),
+    likely: inCase(formula, terms, 'likely'),
+    high: inCase(formula, terms, 'high'),
+  };
+}
+
+function inCase(formula: Formula, terms: readonly Term[], which: Case): number {
+  switch (formula.op) {
+    case 'term':
+      return terms.find((each) => each.name === formula.name)?.value[which] ?? Number.NaN;
+    case 'number':
+      return formula.value;
+    case 'add':
+      return formula.of.reduce((sum, part) => sum + inCase(part, terms, which), 0);
+    case 'multiply':
+      return formula.of.reduce((product, part) => product * inCase(part, terms, which), 1);
+    case 'max':
+      return Math.max(...formula.of.map((part) => inCase(part, terms, which)));
+    case 'subtract':
+      return inCase(formula.left, terms, which) - inCase(formula.right, terms, which);
+    case 'divide':
+      return inCase(formula.left, terms, which) / inCase(formula.right, terms, which);
+    case 'ceil':
+      return Math.ceil(inCase(formula.of, terms, which) - HAIR);
+    case 'round':
+      return Math.round(inCase(formula.of, terms, which));
+  }
+}
+
+/** A range whose three values are one: what is measured, counted or set. */
+export function fixed(value: number): Range {
+  return { low: value, likely: value, high: value };
+}

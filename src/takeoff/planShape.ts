@@ -1,0 +1,134 @@
+import type {
+  FaceKind,
+  FloorShape,
+  LineShape,
+  MachineShape,
+  Passage,
+  PatchShape,
+  Ring,
+  SlabShape,
+  SolidShape,
+  WallShape,
+} from '../geometry/floorShape.ts';
+import { corner } from '../geometry/ring.ts';
+import { distance } from '../geometry/point.ts';
+import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
+import type { Machine } from '../model/records/machine.ts';
+import type { Edge } from '../model/records/slab.ts';
+import { obstructionRing } from './obstructionRing.ts';
+import { prepOfFloor, type PlannedMachine, type ZonePrep } from './prep.ts';
+import { gapRing, wallBodies } from './wallBody.ts';
+
+/**
+ * What the geometry engine is told about one floor of a job: rings and lines in mm, with the ids of the records they
+ * come from. What lies under an obstruction decides how it counts:
+ *   none, outOfScope   taken off the net floor, its faces are hard (something stands there either way)
+ *   byHand             the same for the machine; its area is counted apart as hand area (takeoff/spotLines.ts)
+ *   clearedBefore      floor like any other
+ */
+export function planShape(doc: Doc, floor: string): FloorShape {
+  const preps = prepOfFloor(doc, floor);
+  const drawn = preps.filter((prep) => prep.zone !== 'rest');
+  return {
+    slabs: onFloor(doc, 'slab', floor).map(slabShape),
+    walls: onFloor(doc, 'wall', floor).flatMap((wall) => wallShapes(doc, wall)),
+    solids: onFloor(doc, 'obstruction', floor).map(solidShape),
+    outOfScope: onFloor(doc, 'outOfScope', floor).map(patchShape),
+    zones: drawn.flatMap((prep) => zoneShape(prep)),
+    restMachine: preps.find((prep) => prep.zone === 'rest')?.machine?.id ?? null,
+    findings: onFloor(doc, 'finding', floor).map(patchShape),
+    lines: [...onFloor(doc, 'crack', floor), ...onFloor(doc, 'joint', floor)].map(lineShape),
+    machines: machineShapes(preps),
+    entrances: onFloor(doc, 'entrance', floor).map(({ id, at, widthMm, heightMm }) => ({ id, at, widthMm, heightMm })),
+  };
+}
+
+/** How an edge of a slab meets a machine: open edges run on and doorways stop, unless said otherwise. */
+export function faceOf(edge: Edge): Exclude<FaceKind, 'obstruction'> {
+  switch (edge.kind) {
+    case 'wall':
+      return 'wall';
+    case 'drop':
+      return 'drop';
+    case 'open':
+      return edge.beyond ?? 'run';
+    case 'doorway':
+      return edge.beyond ?? 'stop';
+  }
+}
+
+/** Name under which a doorway in a slab's outline comes back from the engine. */
+export function doorwayId(slab: string, edge: number): string {
+  return `${slab}#${edge}`;
+}
+
+function slabShape(slab: Held<'slab'>): SlabShape {
+  const ring: Ring = slab.outline.map(({ x, y }) => [x, y]);
+  return {
+    id: slab.id,
+    ring,
+    faces: slab.outline.map(({ edge }) => faceOf(edge)),
+    passages: slab.outline.map(({ edge }, i): Passage | null =>
+      edge.kind === 'doorway'
+        ? {
+            id: doorwayId(slab.id, i),
+            widthMm: distance(corner(ring, i), corner(ring, i + 1)),
+            heightMm: edge.heightMm ? edge.heightMm : null,
+          }
+        : null,
+    ),
+  };
+}
+
+function wallShapes(doc: Doc, wall: Held<'wall'>): WallShape[] {
+  const openings = recordsOf(doc, 'opening').filter((opening) => opening.wall === wall.id);
+  const gaps = openings.flatMap(({ id, atMm, widthMm, heightMm }) => {
+    const ring = gapRing(wall.path, wall.thicknessMm, atMm, atMm + widthMm);
+    return ring ? [{ passage: { id, widthMm, heightMm }, ring }] : [];
+  });
+  return wallBodies(wall.path, wall.thicknessMm).map((body) => ({ id: wall.id, body, gaps }));
+}
+
+function solidShape(obstruction: Held<'obstruction'>): SolidShape {
+  return {
+    id: obstruction.id,
+    ring: obstructionRing(obstruction.shape),
+    solid: obstruction.under !== 'clearedBefore',
+  };
+}
+
+function patchShape(record: { readonly id: string; readonly ring: Ring }): PatchShape {
+  return { id: record.id, ring: record.ring };
+}
+
+function lineShape(record: { readonly id: string; readonly path: Ring }): LineShape {
+  return { id: record.id, path: record.path };
+}
+
+function zoneShape(prep: ZonePrep): FloorShape['zones'] {
+  const ring = prep.record?.ring;
+  return ring ? [{ id: prep.zone, ring, machine: prep.machine?.id ?? null }] : [];
+}
+
+function machineShapes(preps: readonly ZonePrep[]): MachineShape[] {
+  const used = new Map<string, PlannedMachine>();
+  for (const { machine } of preps) if (machine) used.set(machine.id, machine);
+  return [...used.values()].map(machineShape);
+}
+
+function machineShape(machine: PlannedMachine): MachineShape {
+  return {
+    id: machine.id,
+    headRadiusMm: machine.cutWidthMm / 2,
+    clearanceMm: machine.clearanceMm,
+    lapMm: machine.lapMm,
+    passageMm: passageMm(machine),
+    heightMm: machine.heightMm,
+  };
+}
+
+/** Least clear width that a machine passes, mm: its head with the clearance on both sides, its body, the book's opening. */
+export function passageMm(machine: Machine): number {
+  const head = machine.cutWidthMm + 2 * machine.clearanceMm.wall;
+  return Math.max(head, machine.bodyWidthMm, machine.smallestOpeningMm);
+}

@@ -1,0 +1,20 @@
+import { consumables } from './consumables.ts';
+import { factors } from './factors.ts';
+import { labour } from './labour.ts';
+import { methods } from './methods.ts';
+import type { RateRow } from './rateRow.ts';
+
+/** Every rate of the book as one list: methods (area or metres an hour), labour, factors, consumables. */
+export const book: readonly RateRow[] = [
+  ...methods.map((row) => ({ ...row.rate, code: `methods/${row.id}`, term: row.term })),
+  ...labour,
+  ...factors,
+  ...consumables,
+];
+
+const byCode = new Map(book.map((row) => [row.code, row]));
+
+/** The row as the book has it, to go back to. */
+export function bookRow(code: string): RateRow | null {
+  return byCode.get(code) ?? null;
+}

@@ -1,0 +1,42 @@
+import type { Cell, RecordId } from '../../model/cell.ts';
+import { cellsFor } from '../../model/doc.ts';
+import { book } from './book.ts';
+import { samplePrices, samplePricing, SAMPLE_SOURCE } from './samplePrices.ts';
+
+/**
+ * The rate and money records of a new job. Their ids come from their codes (`rate:labour-edge_hand`), so that two
+ * devices that start the same job write the same records.
+ */
+export function defaultRateCells(): Cell[] {
+  return book.flatMap((row) =>
+    cellsFor(rateRecordId(row.code), {
+      code: row.code,
+      term: row.term,
+      unit: row.unit,
+      low: row.low,
+      likely: row.likely,
+      high: row.high,
+      source: row.source,
+      provenance: row.provenance,
+      fromMemory: row.fromMemory,
+    }),
+  );
+}
+
+/** Sample prices and the pricing record: all of it money, none of it leaves with the crew. */
+export function defaultMoneyCells(): Cell[] {
+  const prices = samplePrices.flatMap((row) =>
+    cellsFor(priceRecordId(row.code), { ...row, source: SAMPLE_SOURCE, provenance: 'P' }),
+  );
+  return [...prices, ...cellsFor(PRICING_ID, samplePricing)];
+}
+
+export const PRICING_ID = 'pricing:job' as const satisfies RecordId;
+
+export function rateRecordId(code: string): `rate:${string}` {
+  return `rate:${code.replaceAll(/[^A-Za-z0-9_-]/g, '-')}`;
+}
+
+export function priceRecordId(code: string): `price:${string}` {
+  return `price:${code.replaceAll(/[^A-Za-z0-9_-]/g, '-')}`;
+}

@@ -1,0 +1,59 @@
+import type { RecordId } from '../../model/cell.ts';
+import { recordsOf, type Doc } from '../../model/doc.ts';
+import type { Pricing } from '../../model/records/pricing.ts';
+import type { Provenance } from '../line.ts';
+import { bookRow } from './book.ts';
+import type { RateRow } from './rateRow.ts';
+import { samplePrices, samplePricing, SAMPLE_SOURCE, type PriceRow } from './samplePrices.ts';
+
+/** A rate with the record of the job it was read from; null when the job has none and the book speaks. */
+export interface Priced extends RateRow {
+  readonly record: RecordId | null;
+}
+
+export interface PricedAmount extends PriceRow {
+  readonly source: string;
+  readonly provenance: Provenance;
+  readonly record: RecordId | null;
+}
+
+/** What a job is priced with: its own records first, the book for what they leave out. */
+export interface RateBook {
+  /** Throws for a code that no table has: a mistake in the program, not in a job. */
+  rate(code: string): Priced;
+  /** Whole minor units; null when nobody has set a price. */
+  price(code: string): PricedAmount | null;
+  readonly pricing: Pricing;
+  readonly pricingRecord: RecordId | null;
+  readonly currency: string;
+}
+
+const PROVENANCES: readonly string[] = ['R', 'R2', 'R/P', 'M', 'P', 'A', 'own', 'measured'];
+
+function provenanceOf(text: string): Provenance {
+  return PROVENANCES.includes(text) ? (text as Provenance) : 'own';
+}
+
+export function rateBook(doc: Doc): RateBook {
+  const rates = new Map(recordsOf(doc, 'rate').map((record) => [record.code, record]));
+  const prices = new Map(recordsOf(doc, 'price').map((record) => [record.code, record]));
+  const pricing = recordsOf(doc, 'pricing')[0] ?? null;
+  return {
+    rate(code) {
+      const own = rates.get(code);
+      if (own) return { ...own, provenance: provenanceOf(own.provenance), record: own.id };
+      const row = bookRow(code);
+      if (!row) throw new Error(`No rate named ${code}`);
+      return { ...row, record: null };
+    },
+    price(code) {
+      const own = prices.get(code);
+      if (own) return { ...own, provenance: provenanceOf(own.provenance), record: own.id };
+      const row = samplePrices.find((each) => each.code === code);
+      return row ? { ...row, source: SAMPLE_SOURCE, provenance: 'P', record: null } : null;
+    },
+    pricing: pricing ?? samplePricing,
+    pricingRecord: pricing?.id ?? null,
+    currency: recordsOf(doc, 'job')[0]?.currency ?? 'USD',
+  };
+}
