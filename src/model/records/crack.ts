@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { item, lengthOver0, path } from './base.ts';
 
-
 export const crackSchema = z.looseObject({
   ...item,
   path,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { item, length, lengthOver0, point } from './base.ts';
 
-
 export const entranceSchema = z.looseObject({
   ...item,
   at: point,

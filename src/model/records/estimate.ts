@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, finite, moment, text } from './base.ts';
 
-
 export const estimateSchema = z.looseObject({
   ...common,
   number: text,

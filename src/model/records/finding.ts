@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { clearance, finite, item, length, lengthOver0, ring, text } from './base.ts';
 
-
 export const findingSchema = z.looseObject({
   ...item,
   /** An id of the findings table in the rate book. */

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, finite, text } from './base.ts';
 
-
 export const floorSchema = z.looseObject({
   ...common,
   name: text.check(z.minLength(1)),

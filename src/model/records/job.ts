@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { answer, clearance, common, moment, text } from './base.ts';
 
-
 export const jobSchema = z.looseObject({
   ...common,
   name: text.check(z.minLength(1)),

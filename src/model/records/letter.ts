@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, moment, text } from './base.ts';
 
-
 export const letterSchema = z.looseObject({
   ...common,
   to: text,

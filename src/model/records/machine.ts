@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, length, lengthOver0, text } from './base.ts';
 
-
 export const machineSchema = z.looseObject({
   ...common,
   /** An id of the methods table: what it does. */

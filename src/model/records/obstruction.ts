@@ -1,12 +1,17 @@
 import * as z from 'zod/mini';
 import { finite, item, lengthOver0, point, ring, upstand } from './base.ts';
 
-
 export const obstructionSchema = z.looseObject({
   ...item,
   kind: z.enum(['column', 'pier', 'island', 'equipment', 'pit', 'drain', 'post', 'platform']),
   shape: z.discriminatedUnion('form', [
-    z.looseObject({ form: z.literal('rectangle'), at: point, widthMm: lengthOver0, depthMm: lengthOver0, turnDeg: finite }),
+    z.looseObject({
+      form: z.literal('rectangle'),
+      at: point,
+      widthMm: lengthOver0,
+      depthMm: lengthOver0,
+      turnDeg: finite,
+    }),
     z.looseObject({ form: z.literal('circle'), at: point, diameterMm: lengthOver0 }),
     z.looseObject({ form: z.literal('polygon'), ring }),
   ]),

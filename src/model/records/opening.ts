@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, length, lengthOver0, recordId, text } from './base.ts';
 
-
 export const openingSchema = z.looseObject({
   ...common,
   wall: recordId,

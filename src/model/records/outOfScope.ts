@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { item, ring } from './base.ts';
 
-
 export const outOfScopeSchema = z.looseObject({
   ...item,
   ring,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, finite, lengthOver0, point, recordId, text } from './base.ts';
 
-
 export const pageSchema = z.looseObject({
   ...common,
   floor: recordId,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, finite, recordId, text } from './base.ts';
 
-
 export const passSchema = z.looseObject({
   ...common,
   recipe: recordId,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, recordId, text } from './base.ts';
 
-
 export const phaseSchema = z.looseObject({
   ...common,
   name: text,

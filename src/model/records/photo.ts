@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { item, moment, point, text } from './base.ts';
 
-
 export const photoSchema = z.looseObject({
   ...item,
   at: point,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, length, lengthOver0, moment } from './base.ts';
 
-
 export const pricingSchema = z.looseObject({
   ...common,
   overheadPct: length,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, finite, text } from './base.ts';
 
-
 export const rateSchema = z.looseObject({
   ...common,
   /** Which row of the rate book this is: table and row, for example labour/edge_hand. */

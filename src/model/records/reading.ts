@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { finite, item, moment, point, text } from './base.ts';
 
-
 export const readingSchema = z.looseObject({
   ...item,
   kind: text,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, text } from './base.ts';
 
-
 export const recipeSchema = z.looseObject({
   ...common,
   name: text,

@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { finite, item, point } from './base.ts';
 
-
 export const serviceSchema = z.looseObject({
   ...item,
   kind: z.enum(['power', 'water', 'waste', 'parking']),

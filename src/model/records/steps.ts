@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { finite, item, lengthOver0, ring } from './base.ts';
 
-
 export const stepsSchema = z.looseObject({
   ...item,
   ring,

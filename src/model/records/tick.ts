@@ -1,7 +1,6 @@
 import * as z from 'zod/mini';
 import { common, length, moment, recordId, text } from './base.ts';
 
-
 export const tickSchema = z.looseObject({
   ...common,
   /** What was ticked off: a zone, pass, crack or hold point. */
