@@ -1,0 +1,159 @@
+import type { Point } from '../../geometry/floorShape.ts';
+import { boxOf } from '../../geometry/box.ts';
+import { paintCrack } from './crack.ts';
+import { paintDimension } from './dimension.ts';
+import { paintFinding } from './finding.ts';
+import { paintJoint } from './joint.ts';
+import { kept, painted, type Painted } from './kept.ts';
+import { litPrims, type Lit } from './lit.ts';
+import { paintObstruction } from './obstruction.ts';
+import { paintOutOfScope } from './outOfScope.ts';
+import { paintPage } from './page.ts';
+import { pickedPrims } from './pickedItem.ts';
+import type { Look, Prim } from './prim.ts';
+import { reachPrims } from './reach.ts';
+import { paintSlab, paintSlabEdges } from './slab.ts';
+import { paintEntrance, paintNote, paintPhoto, paintReading, paintService } from './spot.ts';
+import { paintSteps } from './steps.ts';
+import { placeTags } from './tagPlaces.ts';
+import { linesToSpare, tagWishes, type TagOptions } from './tags.ts';
+import { slabRing, type PlanView, type ZoneView } from './view.ts';
+import { paintOpenings, paintWall } from './wall.ts';
+import { paintZoneHatch, paintZoneTint } from './zone.ts';
+
+/** Bottom to top. What the hand is doing lies above all of it. */
+export const PAINT_ORDER = [
+  'page',
+  'slab',
+  'hatch',
+  'findings',
+  'reach',
+  'joints',
+  'cracks',
+  'obstructions',
+  'walls',
+  'spots',
+  'tags',
+  'picked',
+] as const;
+export type PaintClass = (typeof PAINT_ORDER)[number];
+export type PaintedFloor = Readonly<Record<PaintClass, readonly Painted[]>>;
+
+/** What of a floor is shown besides what is there. */
+export interface Showing {
+  /** Tints, hatches and numbers of zones. */
+  readonly zones: boolean;
+  readonly tags: boolean;
+  /** Machine field against hand work: of no zone, of one, or of all. */
+  readonly reach: 'none' | 'all' | string;
+  readonly picked: readonly string[];
+  /** Edges of the picked slab that its sheet speaks of. */
+  readonly pickedEdges: readonly number[];
+  /** What a number is made of, in solid chalk; all else stays bare. */
+  readonly lit: Lit | null;
+  readonly openingText?: TagOptions['openingText'];
+}
+
+export const SHOW_ALL: Showing = { zones: true, tags: true, reach: 'none', picked: [], pickedEdges: [], lit: null };
+
+function middleOfFloor(view: PlanView): Point {
+  const box = boxOf(view.slabs.flatMap(slabRing));
+  return Number.isFinite(box.minX) ? [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] : [0, 0];
+}
+
+function reachOf(view: PlanView, reach: Showing['reach']): Painted[] {
+  if (reach === 'none') return [];
+  const measured = new Set(view.zones.flatMap((zone) => zone.measure ?? []));
+  const rest = (view.measure?.zones ?? []).filter((zone) => !measured.has(zone));
+  const shown = reach === 'all' ? view.zones : view.zones.filter((zone) => zone.zone.id === reach);
+  return [
+    ...shown.flatMap(({ zone, measure, csp }) =>
+      measure ? [kept(zone, 'reach', [measure, csp], () => reachPrims(measure, csp))] : [],
+    ),
+    ...(reach === 'all' ? rest.map((zone) => kept(zone, 'reach', [], () => reachPrims(zone, null))) : []),
+  ];
+}
+
+function zoneWork(view: PlanView, showing: Showing, look: Look): Pick<PaintedFloor, 'slab' | 'hatch'> {
+  const overPage = view.pages.length > 0 && !look.print;
+  const floors = view.slabs.map((slab) => kept(slab, 'slab', [overPage], () => paintSlab(slab, { overPage }, look)));
+  if (!showing.zones) return { slab: floors, hatch: [] };
+  const given = (zone: ZoneView): readonly unknown[] => [zone.measure?.net ?? null, zone.index, zone.csp, zone.held, overPage];
+  return {
+    slab: [...floors, ...view.zones.map((zone) => kept(zone.zone, 'tint', given(zone), () => paintZoneTint(zone, { overPage }, look)))],
+    hatch: view.zones.map((zone) => kept(zone.zone, 'hatch', given(zone), () => paintZoneHatch(zone, undefined, look))),
+  };
+}
+
+function wallWork(view: PlanView, look: Look): Painted[] {
+  return [
+    ...view.slabs.map((slab) => kept(slab, 'edges', [], () => paintSlabEdges(slab, undefined, look))),
+    ...view.walls.map((wall) => kept(wall.wall, 'wall', wall.openings, () => paintWall(wall, undefined, look))),
+    ...view.walls.map((wall) =>
+      kept(wall.wall, 'openings', [look.pxPerMm, ...wall.openings], () => paintOpenings(wall, undefined, look)),
+    ),
+  ];
+}
+
+function spotWork(view: PlanView, look: Look): Painted[] {
+  const towards = middleOfFloor(view);
+  return [
+    ...view.entrances.map((record) =>
+      kept(record, 'spot', [towards[0], towards[1]], () => paintEntrance(record, { towards }, look)),
+    ),
+    ...view.readings.map((record) => kept(record, 'spot', [], () => paintReading(record, undefined, look))),
+    ...view.notes.map((record) => kept(record, 'spot', [], () => paintNote(record, undefined, look))),
+    ...view.photos.map((record) => kept(record, 'spot', [], () => paintPhoto(record, undefined, look))),
+    ...view.services.map((record) => kept(record, 'spot', [], () => paintService(record, undefined, look))),
+    ...view.dimensions.map((record) =>
+      kept(record, 'spot', [look.pxPerMm, look.print, view.lengthText(distanceSample)], () => paintDimension(record, view, look)),
+    ),
+  ];
+}
+
+/** Any length will do to notice that lengths are shown in another unit. */
+const distanceSample = 1234;
+
+function tagWork(view: PlanView, showing: Showing, look: Look): Painted[] {
+  if (!showing.tags) return [];
+  const options: TagOptions = {
+    picked: new Set(showing.picked),
+    zones: showing.zones,
+    tight: showing.reach !== 'none',
+    ...(showing.openingText ? { openingText: showing.openingText } : {}),
+  };
+  const plates = placeTags(tagWishes(view, look, options), linesToSpare(view), look.pxPerMm);
+  return plates.map((plate) => painted(plate.text, [plate]));
+}
+
+function pageWork(view: PlanView, look: Look): Painted[] {
+  if (look.print) return [];
+  return view.pages.map((page) => {
+    const matrix = view.pageMatrix(page);
+    return kept(page, 'page', matrix, () => paintPage(page, matrix, look));
+  });
+}
+
+/** One floor as prims, class by class in `PAINT_ORDER`. Pure; screen and paper draw exactly this. */
+export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_ALL): PaintedFloor {
+  const bare = showing.lit !== null;
+  const shown: Showing = bare ? { ...showing, zones: false, reach: 'none' } : showing;
+  const pickedWork: readonly Prim[] = shown.picked.flatMap((id) => pickedPrims(view, id, shown.pickedEdges));
+  return {
+    page: pageWork(view, look),
+    ...zoneWork(view, shown, look),
+    reach: bare && showing.lit ? [painted('lit', litPrims(view, showing.lit))] : reachOf(view, shown.reach),
+    findings: [
+      ...view.outOfScope.map((area) => kept(area, 'scope', [], () => paintOutOfScope(area, undefined, look))),
+      ...view.findings.map((finding) => kept(finding, 'finding', [], () => paintFinding(finding, undefined, look))),
+      ...view.steps.map((steps) => kept(steps, 'steps', [], () => paintSteps(steps, undefined, look))),
+    ],
+    joints: view.joints.map((joint) => kept(joint, 'joint', [], () => paintJoint(joint, undefined, look))),
+    cracks: view.cracks.map((crack) => kept(crack, 'crack', [], () => paintCrack(crack, undefined, look))),
+    obstructions: view.obstructions.map((item) => kept(item, 'obstruction', [], () => paintObstruction(item, undefined, look))),
+    walls: wallWork(view, look),
+    spots: spotWork(view, look),
+    tags: tagWork(view, shown, look),
+    picked: pickedWork.length > 0 ? [painted('picked', pickedWork)] : [],
+  };
+}
