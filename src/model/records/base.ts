@@ -17,6 +17,8 @@ export const moment = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}(T[\d:.]+(Z|[+
 /** Every record. `gone` instead of deleting; `order` sorts among its kind. */
 export const common = {
   gone: z.optional(z.boolean()),
+  /** Went along when this record was removed, and comes back with it. */
+  goneWith: z.optional(recordId),
   order: z.optional(text),
 };
 

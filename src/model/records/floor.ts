@@ -7,6 +7,8 @@ export const floorSchema = z.looseObject({
   level: z.optional(finite),
   /** Turn of north, degrees clockwise from up on the page. */
   northDeg: z.optional(finite),
+  /** How many doorway tags (D1, D2 ...) were given: an edge that goes takes its tag along, and none is given twice. */
+  doorTags: z.optional(finite),
   /** "Looked, none found" is an answer: kinds that were looked for without finding any. */
   noneFound: z.optional(z.array(text)),
 });

@@ -18,6 +18,8 @@ export const pageSchema = z.looseObject({
   ),
   /** Two pixels on a line that is level on the floor; without it the longest dimension is. */
   levelLine: z.optional(z.nullable(z.looseObject({ from: point, to: point }))),
+  /** Something stood on the floor before the page came: truing moves the page, not what is drawn. */
+  drawnBefore: z.optional(z.boolean()),
   hidden: z.optional(z.boolean()),
   fade: z.optional(finite),
 });

@@ -1,0 +1,74 @@
+import type { Json } from '../model/cell.ts';
+import { addCorner } from './addCorner.ts';
+import { addMachine } from './addMachine.ts';
+import { addOpening } from './addOpening.ts';
+import { answerQuestion } from './answerQuestion.ts';
+import type { Command } from './command.ts';
+import { drawCrack } from './drawCrack.ts';
+import { drawDimension } from './drawDimension.ts';
+import { drawFinding } from './drawFinding.ts';
+import { drawJoint } from './drawJoint.ts';
+import { drawOutOfScope } from './drawOutOfScope.ts';
+import { drawSlab } from './drawSlab.ts';
+import { drawSteps } from './drawSteps.ts';
+import { drawWall } from './drawWall.ts';
+import { drawZone } from './drawZone.ts';
+import { moveCorner } from './moveCorner.ts';
+import { moveEdge } from './moveEdge.ts';
+import { moveRecords } from './moveRecords.ts';
+import { newFloor } from './newFloor.ts';
+import { placeEntrance } from './placeEntrance.ts';
+import { placeNote } from './placeNote.ts';
+import { placeObstruction } from './placeObstruction.ts';
+import { placePage } from './placePage.ts';
+import { placeReading } from './placeReading.ts';
+import { recordClearance } from './recordClearance.ts';
+import { recordTick } from './recordTick.ts';
+import { removeCorner } from './removeCorner.ts';
+import { removeRecords } from './removeRecords.ts';
+import { reorder } from './reorder.ts';
+import { restore } from './restore.ts';
+import { setEdge } from './setEdge.ts';
+import { setField } from './setField.ts';
+import { setFields } from './setFields.ts';
+import { setRecipe } from './setRecipe.ts';
+import { setUpstand } from './setUpstand.ts';
+import { startJob } from './startJob.ts';
+
+/** Every way a plan can change, by name. The name is the label of its undo step. */
+export const commands: Readonly<Record<string, Command<Json>>> = {
+  addCorner,
+  addMachine,
+  addOpening,
+  answerQuestion,
+  drawCrack,
+  drawDimension,
+  drawFinding,
+  drawJoint,
+  drawOutOfScope,
+  drawSlab,
+  drawSteps,
+  drawWall,
+  drawZone,
+  moveCorner,
+  moveEdge,
+  moveRecords,
+  newFloor,
+  placeEntrance,
+  placeNote,
+  placeObstruction,
+  placePage,
+  placeReading,
+  recordClearance,
+  recordTick,
+  removeCorner,
+  removeRecords,
+  reorder,
+  restore,
+  setEdge,
+  setField,
+  setFields,
+  setRecipe,
+  setUpstand,
+  startJob,
+};
