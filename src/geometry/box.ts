@@ -1,0 +1,45 @@
+import type { Point, Region, Ring } from './floorShape.ts';
+
+/** Upright boxes, to ask quickly what cannot meet. */
+export interface Box {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+/** Box of some points; of none at all a box that meets nothing. */
+export function boxOf(points: Iterable<Point>): Box {
+  let minX = Infinity;
+  let minY = Infinity;
+  let maxX = -Infinity;
+  let maxY = -Infinity;
+  for (const [x, y] of points) {
+    if (x < minX) minX = x;
+    if (y < minY) minY = y;
+    if (x > maxX) maxX = x;
+    if (y > maxY) maxY = y;
+  }
+  return { minX, minY, maxX, maxY };
+}
+
+export function boxOfRegion(region: Region): Box {
+  return boxOf(region.flatMap((polygon) => polygon[0] ?? []));
+}
+
+export function boxOfRings(rings: readonly Ring[]): Box {
+  return boxOf(rings.flat());
+}
+
+export function grownBox(box: Box, by: number): Box {
+  return { minX: box.minX - by, minY: box.minY - by, maxX: box.maxX + by, maxY: box.maxY + by };
+}
+
+/** True when two boxes share a point, touching sides included. */
+export function boxesMeet(a: Box, b: Box): boolean {
+  return a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
+}
+
+export function boxHolds(outer: Box, inner: Box): boolean {
+  return outer.minX <= inner.minX && outer.minY <= inner.minY && outer.maxX >= inner.maxX && outer.maxY >= inner.maxY;
+}

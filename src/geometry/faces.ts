@@ -1,0 +1,156 @@
+import type { MachineShape } from './floorShape.ts';
+import type { Stretch, WidthByKind } from './bands.ts';
+import { besideFace } from './boundary.ts';
+import { type Chain, type Face, partOfFace, turnBetween } from './hardFace.ts';
+import { type RegionIndex, insideShares } from './regionIndex.ts';
+
+/*
+ * Which faces have machine field beside them.
+ *
+ *   seen from the face, one strip width in:
+ *      |##########field##########|        a face is worked where field lies there, and in the short
+ *   ===============================       runs around inner corners that the round head leaves
+ *   ^corner                  corner^
+ *
+ * The rest is "faces inside hand areas": no edge metres, no strip.
+ */
+export interface FacePart {
+  readonly face: Face;
+  readonly from: number;
+  readonly to: number;
+  readonly worked: boolean;
+}
+
+export interface ChainParts {
+  readonly chain: Chain;
+  readonly parts: readonly FacePart[];
+}
+
+/** A strip wider than this, in mm, is hand area and not metres. */
+export const WIDEST_STRIP_MM = 400;
+/** How far beyond the strip field is looked for, in mm. */
+const BEYOND_MM = 0.5;
+/** Smallest turn, in radians, that counts as a corner here. */
+const CORNER = 0.09;
+/** An inner corner sharper than 30 degrees is not followed to its tip. */
+const SHARPEST = Math.PI / 6;
+
+/** Strip width by kind of face in mm: clearance and lap; 0 where that would be a hand area. */
+export function stripWidths(machine: MachineShape): WidthByKind {
+  const width = (clearance: number): number => {
+    const strip = clearance + machine.lapMm;
+    return strip <= WIDEST_STRIP_MM ? strip : 0;
+  };
+  const { wall, obstruction, drop, stop } = machine.clearanceMm;
+  return { wall: width(wall), obstruction: width(obstruction), drop: width(drop), stop: width(stop) };
+}
+
+/** Chains cut into worked and other parts. `field` is what the head covers, `standMm` how far its middle stays off. */
+export function chainParts(chains: readonly Chain[], field: RegionIndex, machine: MachineShape, standMm: WidthByKind): readonly ChainParts[] {
+  const strip = stripWidths(machine);
+  return chains.map((chain) => {
+    const seen = chain.faces.flatMap((face) => seenParts(face, field, offsetOf(face, machine, strip)));
+    return { chain, parts: joinCorners(seen, chain.closed, standMm) };
+  });
+}
+
+/** Where to look for field beside a face; null beside a drop whose band is hand area anyway. */
+function offsetOf(face: Face, machine: MachineShape, strip: WidthByKind): number | null {
+  const isHandArea = machine.clearanceMm[face.kind] + machine.lapMm > WIDEST_STRIP_MM;
+  return isHandArea ? null : strip[face.kind] + BEYOND_MM;
+}
+
+function seenParts(face: Face, field: RegionIndex, offMm: number | null): FacePart[] {
+  const seen = offMm === null ? [] : insideShares(field, besideFace(face, 0, offMm), besideFace(face, 1, offMm));
+  const parts: FacePart[] = [];
+  let done = 0;
+  for (const [from, to] of seen) {
+    if (from > done) parts.push({ face, from: done, to: from, worked: false });
+    parts.push({ face, from, to, worked: true });
+    done = to;
+  }
+  if (done < 1) parts.push({ face, from: done, to: 1, worked: false });
+  return parts;
+}
+
+/** Runs without field count as worked when they are only what a round head leaves in an inner corner. */
+function joinCorners(parts: readonly FacePart[], closed: boolean, standMm: WidthByKind): readonly FacePart[] {
+  const start = closed ? Math.max(0, parts.findIndex((part) => part.worked)) : 0;
+  const turned = [...parts.slice(start), ...parts.slice(0, start)];
+  const out: FacePart[] = [];
+  for (let i = 0; i < turned.length; ) {
+    const first = turned[i] as FacePart;
+    let end = i + 1;
+    while (end < turned.length && (turned[end] as FacePart).worked === first.worked) end += 1;
+    const run = turned.slice(i, end);
+    const before = turned[i - 1] ?? (closed ? turned.at(-1) : undefined);
+    const after = turned[end] ?? (closed ? turned[0] : undefined);
+    const joins = !first.worked && isCornerRun(run, before, after, standMm);
+    out.push(...(joins ? run.map((part) => ({ ...part, worked: true })) : run));
+    i = end;
+  }
+  return out;
+}
+
+function isCornerRun(run: readonly FacePart[], before: FacePart | undefined, after: FacePart | undefined, standMm: WidthByKind): boolean {
+  const sides = [before, after].filter((part) => part?.worked === true).length;
+  if (sides === 0 || run.some((part) => standMm[part.face.kind] > WIDEST_STRIP_MM * 4)) return false;
+  const faces = [before?.worked ? before.face : null, ...run.map((part) => part.face), after?.worked ? after.face : null];
+  const turns = faces.flatMap((face, i) => {
+    const next = faces[i + 1];
+    return face && next && face !== next ? turnBetween(face, next) : [];
+  });
+  const inner = turns.filter((turn) => turn > CORNER);
+  if (inner.length === 0) return false;
+  const length = run.reduce((sum, { face, from, to }) => sum + (to - from) * face.lengthMm, 0);
+  const stand = Math.max(...run.map((part) => standMm[part.face.kind]));
+  const sharp = inner.length === 1 ? Math.max(SHARPEST, Math.PI - (inner[0] as number)) : Math.PI / 2;
+  const side = stand * Math.max(1, 1 / Math.tan(sharp / 2));
+  return length <= sides * side * 1.01 + 2;
+}
+
+/** The worked parts as stretches for bands: flat where a face is merely cut, round at the true end of a wall. */
+export function workedStretches({ chain, parts }: ChainParts): readonly Stretch[] {
+  if (parts.every((part) => part.worked)) {
+    return [{ ...chain, roundStart: !chain.closed, roundEnd: !chain.closed }];
+  }
+  const ordered = chain.closed ? startAfterGap(parts) : parts;
+  const first = chain.faces[0];
+  const last = chain.faces.at(-1);
+  const out: Stretch[] = [];
+  let run: FacePart[] = [];
+  const finish = (): void => {
+    const [head, tail] = [run[0], run.at(-1)];
+    if (head && tail) {
+      out.push({
+        faces: joinedFaces(run),
+        closed: false,
+        roundStart: !chain.closed && head.face === first && head.from === 0,
+        roundEnd: !chain.closed && tail.face === last && tail.to === 1,
+      });
+    }
+    run = [];
+  };
+  for (const part of ordered) {
+    if (part.worked) run.push(part);
+    else finish();
+  }
+  finish();
+  return out;
+}
+
+function startAfterGap(parts: readonly FacePart[]): readonly FacePart[] {
+  const gap = parts.findIndex((part) => !part.worked);
+  return [...parts.slice(gap), ...parts.slice(0, gap)];
+}
+
+/** Parts of one face that follow each other become one face again. */
+function joinedFaces(run: readonly FacePart[]): Face[] {
+  const joined: FacePart[] = [];
+  for (const part of run) {
+    const last = joined.at(-1);
+    if (last && last.face === part.face && last.to === part.from) joined[joined.length - 1] = { ...last, to: part.to };
+    else joined.push(part);
+  }
+  return joined.map(({ face, from, to }) => partOfFace(face, from, to));
+}

@@ -1,0 +1,91 @@
+import type { FloorShape, MachineShape, Point, Region, TightPiece } from './floorShape.ts';
+import { boxOf } from './box.ts';
+import { blockedEntrance } from './entered.ts';
+import { labelSpot } from './labelSpot.ts';
+import { type NetFloor, type Way, tooTight } from './netFloor.ts';
+import { between, cross, minus } from './point.ts';
+import type { Reach } from './reach.ts';
+import { type RegionIndex, regionIndex } from './regionIndex.ts';
+import { corner, perimeter, regionArea } from './ring.ts';
+
+/*
+ * Floor that neither the machine nor the edge tool has: cut off (the machine could work it, but
+ * nothing leads there) or a gap (too small for the head: cusps, niches, floor between columns).
+ */
+export interface TightFloor {
+  readonly kind: TightPiece['kind'];
+  readonly polygon: Region[number];
+  readonly blockedBy: TightPiece['blockedBy'];
+}
+
+/** Pieces thinner than this on average, in mm, are the rounding of the grid and no floor. */
+const THINNEST_MM = 0.02;
+
+/** The pieces of hand floor of one machine, each with its kind and, where a passage keeps the machine out, that passage. */
+export function tightFloor(tight: Region, reach: Reach, machine: MachineShape, floor: NetFloor, shape: FloorShape): readonly TightFloor[] {
+  const field = regionIndex(reach.raw);
+  const lost = reach.cutOff.filter((piece) => !isSliver(piece)).map((piece) => ({ piece, index: regionIndex([piece]) }));
+  return tight
+    .filter((polygon) => !isSliver(polygon))
+    .map((polygon): TightFloor => {
+      const index = regionIndex([polygon]);
+      const isCutOff = lost.some((other) => shareFloor(polygon, index, other.piece, other.index));
+      if (!isCutOff) return { kind: 'gap', polygon, blockedBy: null };
+      return { kind: 'cutOff', polygon, blockedBy: blockerOf(index, field, machine, floor, shape) };
+    });
+}
+
+/** True for what only the snapping to the grid has left over. */
+export function isSliver(polygon: Region[number]): boolean {
+  const edge = polygon.reduce((sum, ring) => sum + perimeter(ring), 0);
+  return regionArea([polygon]) < (THINNEST_MM * edge) / 2;
+}
+
+function shareFloor(a: Region[number], aIndex: RegionIndex, b: Region[number], bIndex: RegionIndex): boolean {
+  return (b[0] ?? []).some((p) => aIndex.contains(p)) || (a[0] ?? []).some((p) => bIndex.contains(p));
+}
+
+/** The passage nearest to reached floor that leads into the piece and does not let the machine through. */
+function blockerOf(piece: RegionIndex, field: RegionIndex, machine: MachineShape, floor: NetFloor, shape: FloorShape): TightPiece['blockedBy'] {
+  for (const entrance of shape.entrances) {
+    const why = blockedEntrance(entrance, machine, floor.ways);
+    if (why && touches(piece, entrance.at, 10)) return why;
+  }
+  const near = floor.ways.flatMap((way) => {
+    const { middle, size } = placeOf(way);
+    if (!touches(piece, middle, size)) return [];
+    const why = tooTight(way.passage, machine);
+    return [{ way, why, far: field.nearest(middle, size + 2 * machine.passageMm)?.distance ?? Infinity }];
+  });
+  const stated = near.filter((found) => found.why !== null).toSorted((a, b) => a.far - b.far)[0];
+  if (stated?.why) return { passage: stated.way.passage, ...stated.why };
+  // Wide enough as stated, too narrow as drawn: something stands in it.
+  const drawn = near.filter((found) => found.far < Infinity).toSorted((a, b) => a.far - b.far)[0];
+  return drawn ? { passage: drawn.way.passage, needsMm: machine.passageMm, what: 'width' } : null;
+}
+
+function placeOf(way: Way): { readonly middle: Point; readonly size: number } {
+  const { minX, minY, maxX, maxY } = boxOf(way.ring);
+  return { middle: [(minX + maxX) / 2, (minY + maxY) / 2], size: Math.hypot(maxX - minX, maxY - minY) / 2 + 1 };
+}
+
+function touches(piece: RegionIndex, at: Point, withinMm: number): boolean {
+  return piece.contains(at) || piece.nearest(at, withinMm) !== null;
+}
+
+/** A place for the tag of a small piece: its middle of mass where that lies inside, else a spot that does. */
+export function pieceSpot(region: Region): Point {
+  const outer = region[0]?.[0] ?? [];
+  const origin = outer[0] ?? [0, 0];
+  let [sum, x, y] = [0, 0, 0];
+  for (let i = 1; i + 1 < outer.length; i += 1) {
+    const [a, b] = [corner(outer, i), corner(outer, i + 1)];
+    const part = cross(minus(a, origin), minus(b, origin));
+    const middle = between(between(origin, a, 0.5), b, 1 / 3);
+    sum += part;
+    x += part * (middle[0] - origin[0]);
+    y += part * (middle[1] - origin[1]);
+  }
+  const at: Point = sum === 0 ? origin : [origin[0] + x / sum, origin[1] + y / sum];
+  return regionIndex(region).contains(at) ? at : (labelSpot(region) ?? origin);
+}
