@@ -2,6 +2,7 @@
 // Invented plans on a regular raster; common practice, no source.
 import { type ClipResult, subtract, union } from '../src/geometry/clip.ts';
 import type { Region, Ring } from '../src/geometry/floorShape.ts';
+import { timed } from './timed.ts';
 
 const BAY_MM = 6000;
 const COLUMN_MM = 400;
@@ -45,4 +46,11 @@ function overlapping(count: number): Measure {
   return { what: 'overlapping zones joined', size: zones.length, run: () => sound(union(zones.map((zone) => [zone]))) };
 }
 
-export const measures = [5, 10, 20].flatMap((count) => [columns(count), overlapping(count)]);
+export async function run(print: (line: string) => void): Promise<void> {
+  for (const { what, size, run: once } of [5, 10, 20].flatMap((count) => [columns(count), overlapping(count)])) {
+    // One at a time: two measures at once would slow each other.
+    // oxlint-disable-next-line no-await-in-loop
+    const { medianMs, fastestMs, runs } = await timed(once);
+    print(`${what}, ${size}: median ${medianMs.toFixed(2)} ms, fastest ${fastestMs.toFixed(2)} ms, ${runs} runs`);
+  }
+}
