@@ -78,6 +78,7 @@ export const handoverText = {
   noNotes: 'No note yet',
   addNote: 'Add a note',
   note: 'Note',
+  needsFloor: 'Draw the slab first: a reading and a note stand on it.',
   needsNote: 'Type what should be remembered.',
   work: 'Work done',
   workHelp: 'Ticks come from the crew screen.',

@@ -1,6 +1,6 @@
 import type { ZoneMeasure, TightPiece } from '../../geometry/floorShape.ts';
 
-export type SplitKind = 'machine' | 'strip' | 'tight' | 'cutOff';
+export type SplitKind = 'machine' | 'strip' | 'tight' | 'rests' | 'cutOff';
 
 /** One part of a zone: who works it, how much of the net floor it is, and why it is not the machine's. */
 export interface SplitBlock {
@@ -23,7 +23,7 @@ function edgeMetres(zone: ZoneMeasure): number {
 
 /**
  * The zone as blocks that add up to its net floor: the machine first, then the edge strip, then every tight spot.
- * `tagOf` names a tight spot by its place in the zone's list.
+ * `tagOf` gives the number of a tight spot; those without one are what a round head leaves in corners, one block together.
  */
 export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => string | null): readonly SplitBlock[] {
   const whole = zone.netM2;
@@ -47,10 +47,16 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
     blocks.push(block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }));
   }
   if (zone.stripM2 > 0) blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: edgeMetres(zone) }));
+  let restsM2 = 0;
   zone.tight.forEach((piece, index) => {
-    const kind = piece.kind === 'cutOff' ? 'cutOff' : 'tight';
-    blocks.push(block(`tight${String(index)}`, kind, piece.areaM2, { tag: tagOf(piece), blockedBy: piece.blockedBy }));
+    const tag = tagOf(piece);
+    if (piece.kind === 'gap' && tag === null) restsM2 += piece.areaM2;
+    else {
+      const kind = piece.kind === 'cutOff' ? 'cutOff' : 'tight';
+      blocks.push(block(`tight${String(index)}`, kind, piece.areaM2, { tag, blockedBy: piece.blockedBy }));
+    }
   });
+  if (restsM2 > 0) blocks.push(block('rests', 'rests', restsM2, {}));
   return blocks;
 }
 

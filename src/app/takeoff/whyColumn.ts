@@ -45,7 +45,7 @@ function spread(formula: Formula, sign: Sign, same: (formula: Formula) => boolea
 }
 
 function pieces(formula: Formula): { sign: Sign; formula: Formula }[] {
-  if (formula.op === 'ceil') return pieces(formula.of);
+  if (formula.op === 'ceil' || formula.op === 'round') return pieces(formula.of);
   if (formula.op === 'max') return formula.of.map((part) => ({ sign: 'most', formula: part }));
   const into: { sign: Sign; formula: Formula }[] = [];
   if (isSum(formula)) spread(formula, 'plus', isSum, into);

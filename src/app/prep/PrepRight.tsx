@@ -1,0 +1,51 @@
+import type { ReactElement } from 'react';
+import css from './PrepRight.module.css';
+import { ProfileCheck } from './ProfileCheck.tsx';
+import { RecipeEditor } from './RecipeEditor.tsx';
+import { ZoneCautions } from './ZoneCautions.tsx';
+import { ZoneConditions } from './ZoneConditions.tsx';
+import { ZoneHolds } from './ZoneHolds.tsx';
+import { ZoneMoney } from './ZoneMoney.tsx';
+import { ZoneSplit } from './ZoneSplit.tsx';
+import { ZoneSystem } from './ZoneSystem.tsx';
+import { usePickedZone } from './usePickedZone.ts';
+import { cspText, zoneName, zoneNumber } from './zoneNames.ts';
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { Tag } from '../parts/Tag.tsx';
+import { TextField } from '../parts/TextField.tsx';
+import { run } from '../plan.ts';
+import { requiredCsp } from '../../takeoff/profile.ts';
+import { prepText } from '../../words/stageWords.ts';
+
+/** The picked zone: what will be laid, what the floor gets for it, and how the floor splits between machine and hand. */
+export function PrepRight(): ReactElement {
+  const zone = usePickedZone();
+  if (!zone) return <EmptyState title={prepText.pickZone} sentence={prepText.pickZoneHelp} />;
+  return (
+    <div className={css.right} key={zone.id}>
+      <header className={css.head}>
+        <Tag zone>{zoneNumber(zone)}</Tag>
+        <div>
+          <h2>{zoneName(zone)}</h2>
+          <p>{cspText(requiredCsp(zone)) ?? prepText.noProfile}</p>
+        </div>
+      </header>
+      <ZoneHolds zone={zone} />
+      <ZoneSplit zone={zone} />
+      <ZoneMoney zone={zone} />
+      <section className={css.section}>
+        <h3>{prepText.laidTitle}</h3>
+        <TextField
+          label={prepText.name}
+          value={zone.name ?? ''}
+          onSet={(name) => run('setField', { id: zone.id, slot: 'name', value: name })}
+        />
+        <ZoneSystem zone={zone} />
+        <ZoneConditions zone={zone} />
+      </section>
+      <RecipeEditor zone={zone} />
+      <ProfileCheck zone={zone} />
+      <ZoneCautions zone={zone} />
+    </div>
+  );
+}

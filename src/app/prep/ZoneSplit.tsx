@@ -1,0 +1,72 @@
+import type { ReactElement } from 'react';
+import css from './ZoneSplit.module.css';
+import { splitBlocks, splitRemainderM2, type SplitBlock } from './splitBlocks.ts';
+import { splitWords } from './splitWords.ts';
+import { useZoneRecipe } from './useZoneRecipe.ts';
+import { zoneKey } from './zoneNames.ts';
+import { cx } from '../look/cx.ts';
+import { Figure } from '../parts/Figure.tsx';
+import { ToolDrawing } from '../parts/ToolDrawing.tsx';
+import { useDoc, useTakeoff, useUnits } from '../plan.ts';
+import { askWhy } from '../session.ts';
+import type { Held } from '../../model/doc.ts';
+import { showArea } from '../../model/showNumber.ts';
+import { tightSpots } from '../../takeoff/spotLines.ts';
+import { prepText } from '../../words/stageWords.ts';
+
+/** The zone as blocks, machine first, with bars in proportion and each reason in one line; they close to the net floor. */
+export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
+  const units = useUnits();
+  const doc = useDoc((now) => now);
+  const { takeoff, stale } = useTakeoff();
+  const recipe = useZoneRecipe(zone);
+  const measure = takeoff?.measure.zones.find((each) => each.id === zoneKey(zone));
+  if (!takeoff || !measure) return <p className={css.waiting}>{prepText.waiting}</p>;
+
+  const spots = tightSpots(takeoff.measure.zones);
+  const blocks = splitBlocks(measure, (piece) => spots.find((spot) => spot.piece === piece)?.tag ?? null);
+  const restM2 = splitRemainderM2(measure, blocks);
+  const netLine = takeoff.lines.find((line) => line.code === 'netFloor' && line.zone === zoneKey(zone));
+  return (
+    <section className={cx(css.split, stale && css.stale)} aria-label={prepText.splits} aria-busy={stale}>
+      {blocks.map((block) => {
+        const words = splitWords(block, { units, recipe, doc });
+        return <Block key={block.key} block={block} name={words.name} reason={words.reason} />;
+      })}
+      {Math.abs(restM2) >= 0.005 && (
+        <Block
+          block={{ key: 'rest', kind: 'tight', areaM2: restM2, share: restM2 / measure.netM2, tag: null, blockedBy: null, barred: false, edgeM: 0 }}
+          name={prepText.handTool}
+          reason={prepText.handOnly}
+        />
+      )}
+      <button type="button" className={css.total} onClick={() => netLine && askWhy(netLine.key)} aria-disabled={!netLine}>
+        <span>{prepText.addsUp}</span>
+        <Figure of={showArea(measure.netM2, units)} size="title" />
+      </button>
+    </section>
+  );
+}
+
+interface BlockProps {
+  readonly block: SplitBlock;
+  readonly name: string;
+  readonly reason: string;
+}
+
+function Block({ block, name, reason }: BlockProps): ReactElement {
+  const units = useUnits();
+  return (
+    <div className={css.block}>
+      <div className={css.name}>
+        <ToolDrawing of={block.kind === 'machine' ? 'machine' : 'handTool'} />
+        <span>{name}</span>
+        <Figure of={showArea(block.areaM2, units)} size="title" />
+      </div>
+      <div className={cx(css.bar, block.barred && css.barred)} aria-hidden="true">
+        <i style={{ width: `${String(block.share * 100)}%` }} />
+      </div>
+      <p>{reason}</p>
+    </div>
+  );
+}
