@@ -3,16 +3,19 @@ import type { Point } from './floorShape.ts';
 /** Segments of a full circle, everywhere in the engine. */
 export const SEGMENTS_A_CIRCLE = 64;
 
+/** How the points between the ends of an arc lie: pushed out to keep the area, or on the circle, so that the polygon stays inside it. */
+export type ArcFit = 'area' | 'inside';
+
 /**
  * Points of an arc from angle `from` over `sweep` radians (signed). Both ends lie on the circle; the
- * points between are pushed out by a hair, so that the sector has exactly the area radius^2 sweep / 2.
- * Sums over sectors then follow Steiner's formula for parallel bodies at any number of segments.
+ * points between are, for fit 'area', pushed out by a hair, so that the sector has exactly the area
+ * radius^2 sweep / 2. Sums over sectors then follow Steiner's formula for parallel bodies at any number of segments.
  */
-export function arcPoints(center: Point, radius: number, from: number, sweep: number): readonly Point[] {
+export function arcPoints(center: Point, radius: number, from: number, sweep: number, fit: ArcFit): readonly Point[] {
   const turn = Math.abs(sweep);
   const count = Math.max(2, Math.ceil((turn * SEGMENTS_A_CIRCLE) / (2 * Math.PI) - 1e-9));
   const step = turn / count;
-  const pushed = radius * pushedOut(count, step, turn);
+  const pushed = fit === 'inside' ? radius : radius * pushedOut(count, step, turn);
   return Array.from({ length: count + 1 }, (_, i): Point => {
     const size = i === 0 || i === count ? radius : pushed;
     const angle = from + (sweep * i) / count;
@@ -29,8 +32,8 @@ function pushedOut(count: number, step: number, turn: number): number {
 }
 
 /** Sector as a ring: its center, then its arc. */
-export function sector(center: Point, radius: number, from: number, sweep: number): readonly Point[] {
-  return [center, ...arcPoints(center, radius, from, sweep)];
+export function sector(center: Point, radius: number, from: number, sweep: number, fit: ArcFit): readonly Point[] {
+  return [center, ...arcPoints(center, radius, from, sweep, fit)];
 }
 
 export function angleOf(direction: Point): number {

@@ -22,8 +22,9 @@ type Maker =
   | { readonly kind: 'face'; readonly face: Face; readonly toMm: number }
   | { readonly kind: 'corner'; readonly at: Point; readonly share: number };
 
-/** How far, in mm, a snapped outline may lie from where its face puts it. */
-const NEAR_MM = 1;
+/** How far an outline may lie from where its face puts it: snapping, in mm, and the sagitta of an arc drawn in segments, a share of its radius. */
+const SNAP_MM = 0.1;
+const SAGITTA = 0.0013;
 /** Two moved points this near, in mm, are one smooth piece. */
 const JOINED_MM = 0.2;
 
@@ -35,7 +36,7 @@ const JOINED_MM = 0.2;
  */
 export function growBack(pieces: Region, faces: readonly Face[], standMm: WidthByKind, clearMm: WidthByKind, biasMm: number): Region {
   const index = boxIndex(faces.map((face) => boxOf([face.a, face.b])));
-  const reach = Math.max(...Object.values(standMm)) + 2 * NEAR_MM;
+  const reach = Math.max(...Object.values(standMm)) + 2;
   const makerOf = (a: Point, b: Point): Maker | null => findMaker(between(a, b, 0.5), faces, index, reach, standMm, clearMm);
   return pieces.flatMap((polygon) => {
     const grown: Ring[][] = [[...polygon]];
@@ -46,14 +47,14 @@ export function growBack(pieces: Region, faces: readonly Face[], standMm: WidthB
 
 function findMaker(middle: Point, faces: readonly Face[], index: BoxIndex, reach: number, standMm: WidthByKind, clearMm: WidthByKind): Maker | null {
   let best: Maker | null = null;
-  let least = NEAR_MM;
+  let least = 1;
   for (const i of index.meeting(grownBox(boxOf([middle]), reach))) {
     const face = faces[i] as Face;
     const { at, share, distance: off } = nearestOnSegment(middle, face.a, face.b);
     const stand = standMm[face.kind];
-    const miss = Math.abs(off - stand);
-    if (miss >= least || stand <= 0) continue;
     const isEnd = share === 0 || share === 1;
+    const miss = Math.abs(off - stand) / (isEnd ? SNAP_MM + SAGITTA * stand : SNAP_MM);
+    if (miss >= least || stand <= 0) continue;
     if (!isEnd && dot(minus(middle, face.a), face.inward) < 0) continue;
     least = miss;
     best = isEnd ? { kind: 'corner', at, share: clearMm[face.kind] / stand } : { kind: 'face', face, toMm: clearMm[face.kind] };
@@ -141,5 +142,5 @@ function cornerSector(ring: Ring, makers: readonly (Maker | null)[], i: number, 
   const opening = 1 + dot(u, v);
   const shift = opening > 0.1 ? biasMm / opening : 0;
   const center = minus(at, times(plus(u, v), shift));
-  return [[sector(center, radius + (shift > 0 ? biasMm : 0), angleOf(u), sweep)]];
+  return [[sector(center, radius + (shift > 0 ? biasMm : 0), angleOf(u), sweep, 'area')]];
 }

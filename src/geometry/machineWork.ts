@@ -19,7 +19,7 @@ export function machineWork(machine: MachineShape, floor: NetFloor, shape: Floor
   const clips = notedClips(faults);
   const reach = reachOf(machine, floor, shape, faults);
   const faces = chainParts(floor.chains, regionIndex(reach.raw), machine, standOff(machine));
-  const bands = bandsOf(faces.flatMap(workedStretches), stripWidths(machine));
+  const bands = bandsOf(faces.flatMap(workedStretches), stripWidths(machine), 'area');
   const strip = clips.intersect(machine.id, floor.net, bands);
   const field = clips.subtract(machine.id, reach.raw, bands);
   const tight = clips.subtract(machine.id, floor.net, [...reach.raw, ...bands]);

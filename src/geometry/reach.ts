@@ -40,7 +40,7 @@ export function reachOf(machine: MachineShape, floor: NetFloor, shape: FloorShap
   const clips = notedClips(faults);
   const standMm = standOff(machine);
   const blocked = floor.ways.filter((way) => tooTight(way.passage, machine)).map((way) => [way.ring]);
-  const bands = bandsOf(floor.chains.map(wholeStretch), standMm);
+  const bands = bandsOf(floor.chains.map(wholeStretch), standMm, 'inside');
   const room = roomToMove(machine, floor, standMm, clips);
   const pieces = clips.subtract(machine.id, room, [...bands, ...blocked]);
   const entered = enteredPieces(pieces, machine, floor, shape.entrances, Math.max(...Object.values(standMm)));
@@ -83,6 +83,6 @@ function backBands(floor: NetFloor, aprons: Region, standMm: WidthByKind): Regio
   const box = grownBox(boxOf(aprons.flat(2)), reach);
   const near = floor.chains.flatMap((chain) => chain.faces).filter((face) => boxesMeet(box, boxOf([face.a, face.b])));
   const bothSides = near.flatMap((face): Face[] => [face, turnedFace(face)]);
-  return bandsOf(bothSides.map((face) => ({ faces: [face], closed: false, roundStart: true, roundEnd: true })), standMm);
+  return bandsOf(bothSides.map((face) => ({ faces: [face], closed: false, roundStart: true, roundEnd: true })), standMm, 'inside');
 }
 
