@@ -1,5 +1,5 @@
 /** A cell is the only way a plan changes: one field of one record takes one value. */
-export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json | undefined };
 
 /** `type:random`, for example `slab:x7k2…`; the part before the colon is the record's type. */
 export type RecordId = `${string}:${string}`;
