@@ -31,6 +31,7 @@ import { restore } from './restore.ts';
 import { setEdge } from './setEdge.ts';
 import { setField } from './setField.ts';
 import { setFields } from './setFields.ts';
+import { setRateRow } from './setRateRow.ts';
 import { setRecipe } from './setRecipe.ts';
 import { setUpstand } from './setUpstand.ts';
 import { startJob } from './startJob.ts';
@@ -68,6 +69,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   setEdge,
   setField,
   setFields,
+  setRateRow,
   setRecipe,
   setUpstand,
   startJob,

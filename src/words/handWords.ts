@@ -34,6 +34,7 @@ export const commandLabels: Readonly<Record<string, string>> = {
   setEdge: 'Change edges',
   setField: 'Change an item',
   setFields: 'Change items',
+  setRateRow: 'Change a rate or price',
   setRecipe: 'Set the recipe',
   setUpstand: 'Set an upstand',
   startJob: 'Start the job',

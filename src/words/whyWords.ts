@@ -90,6 +90,7 @@ export const rateText = {
   cancel: 'Leave it',
   order: 'Low, likely and high have to rise in that order.',
   positive: 'A rate is more than 0.',
+  tables: { methods: 'Machines and methods', labour: 'Hand and site work', factors: 'Factors', consumables: 'Tooling and material' },
   search: 'Find a rate',
   none: 'No rate has these words in its name.',
   close: 'Done',
