@@ -21,7 +21,8 @@ export const surveyReadings: readonly ReadingRow[] = [
     id: 'rh_in_situ',
     term: 'Relative humidity in slab',
     unit: '%',
-    method: 'ASTM F2170 probe at 40 % depth (one side drying) or 20 % (two sides); 24 h after drilling (72 h before 2018)',
+    method:
+      'ASTM F2170 probe at 40 % depth (one side drying) or 20 % (two sides); 24 h after drilling (72 h before 2018)',
     limitKind: 'max',
     limit: '75',
     note: 'system sheet governs; 75 is the common default, BS 8203 too',

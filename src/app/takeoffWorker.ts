@@ -1,0 +1,23 @@
+import { takeoffInline } from '../takeoff/takeoffInline.ts';
+import type { FromWorker, ToWorker } from './takeoffMessages.ts';
+
+/**
+ * The takeoff in a worker. Messages that are already waiting are taken in before an answer is worked out, so that a
+ * fast drag is answered once, for where the hand is now, and not for every place it has been.
+ */
+const port = takeoffInline((answerLater) => setTimeout(answerLater, 0));
+port.listen((answer) => postMessage(answer satisfies FromWorker));
+
+addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
+  switch (data.kind) {
+    case 'load':
+      port.load(data.doc, data.floor, data.tick);
+      break;
+    case 'change':
+      port.change(data.cells, data.tick);
+      break;
+    case 'preview':
+      port.preview(data.cells, data.tick);
+      break;
+  }
+});

@@ -1,0 +1,65 @@
+import { onFloor, type Held } from '../model/doc.ts';
+import { isChased, widthClass } from './crackClass.ts';
+import { grouped } from './grouped.ts';
+import type { Line } from './line.ts';
+import { sumLine } from './makeLine.ts';
+import type { Site, ZoneWork } from './site.ts';
+
+/** Metres of crack by behaviour and width class, and of joint by kind and treatment, in each zone. */
+export function crackLines(site: Site): Line[] {
+  return site.zones.flatMap((zone) => [...zoneCracks(site, zone), ...zoneJoints(site, zone)]);
+}
+
+/** Cracks that lie in a zone, with their metres in it. */
+export function cracksIn(
+  { doc, floor }: Site,
+  { measure }: ZoneWork,
+): { readonly crack: Held<'crack'>; readonly metres: number }[] {
+  return onFloor(doc, 'crack', floor)
+    .map((crack) => ({ crack, metres: measure.lengthM[crack.id] ?? 0 }))
+    .filter(({ metres }) => metres > 0);
+}
+
+/** Joints that lie in a zone, with their metres in it. */
+export function jointsIn(
+  { doc, floor }: Site,
+  { measure }: ZoneWork,
+): { readonly joint: Held<'joint'>; readonly metres: number }[] {
+  return onFloor(doc, 'joint', floor)
+    .map((joint) => ({ joint, metres: measure.lengthM[joint.id] ?? 0 }))
+    .filter(({ metres }) => metres > 0);
+}
+
+function zoneCracks(site: Site, zone: ZoneWork): Line[] {
+  const groups = grouped(cracksIn(site, zone), ({ crack }) => `crack.${crack.behaviour}.${widthClass(crack.widthMm)}`);
+  return [...groups].map(([code, cracks]) =>
+    sumLine(
+      {
+        code,
+        trade: 'line',
+        unit: 'm',
+        zone: zone.prep.zone,
+        held: zone.held ?? (site.noCutting && cracks.some(({ crack }) => isChased(crack)) ? 'inSlab' : null),
+        records: cracks.map(({ crack }) => crack.id),
+      },
+      cracks.map(({ crack, metres }) => ({ name: crack.tag, value: metres, from: crack.id })),
+    ),
+  );
+}
+
+function zoneJoints(site: Site, zone: ZoneWork): Line[] {
+  const groups = grouped(jointsIn(site, zone), ({ joint }) => `joint.${joint.kind}.${joint.treat}`);
+  return [...groups].map(([code, joints]) =>
+    sumLine(
+      {
+        code,
+        trade: 'line',
+        unit: 'm',
+        zone: zone.prep.zone,
+        held: zone.held,
+        records: joints.map(({ joint }) => joint.id),
+      },
+      joints.map(({ joint, metres }) => ({ name: joint.tag, value: metres, from: joint.id })),
+    ),
+  );
+}

@@ -1,0 +1,36 @@
+import { onFloor, type Held } from '../model/doc.ts';
+import { grouped } from './grouped.ts';
+import { isCutOut } from './holds.ts';
+import type { Line } from './line.ts';
+import { sumLine } from './makeLine.ts';
+import type { Site, ZoneWork } from './site.ts';
+
+/** Findings that lie in a zone, with their area in it, m2. */
+export function findingsIn(
+  { doc, floor }: Site,
+  { measure }: ZoneWork,
+): { readonly finding: Held<'finding'>; readonly areaM2: number }[] {
+  return onFloor(doc, 'finding', floor)
+    .map((finding) => ({ finding, areaM2: measure.findingM2[finding.id] ?? 0 }))
+    .filter(({ areaM2 }) => areaM2 > 0);
+}
+
+/** Area of findings by kind in each zone. Findings may overlap: each kind counts for itself. */
+export function findingLines(site: Site): Line[] {
+  return site.zones.flatMap((zone) => {
+    const groups = grouped(findingsIn(site, zone), ({ finding }) => finding.kind);
+    return [...groups].map(([kind, findings]) =>
+      sumLine(
+        {
+          code: `finding.${kind}`,
+          trade: 'spot',
+          unit: 'm2',
+          zone: zone.prep.zone,
+          held: zone.held ?? (site.noCutting && isCutOut(kind) ? 'inSlab' : null),
+          records: findings.map(({ finding }) => finding.id),
+        },
+        findings.map(({ finding, areaM2 }) => ({ name: finding.tag, value: areaM2, from: finding.id })),
+      ),
+    );
+  });
+}

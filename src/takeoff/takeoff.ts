@@ -1,0 +1,99 @@
+import type { FloorMeasure, FloorShape } from '../geometry/floorShape.ts';
+import { measureFloor } from '../geometry/measureFloor.ts';
+import { onFloor, recordOf, type Doc } from '../model/doc.ts';
+import { crackLines } from './crackLines.ts';
+import { edgeLines } from './edgeLines.ts';
+import { findingLines } from './findingLines.ts';
+import { floorLines } from './floorLines.ts';
+import { cuttingForbidden, holdsOf } from './holds.ts';
+import type { Hold, HoldKind, Line } from './line.ts';
+import { planShape } from './planShape.ts';
+import type { Takeoff } from './port.ts';
+import { prepOfFloor } from './prep.ts';
+import { rateBook } from './rates/rateBook.ts';
+import type { Site, ZoneWork } from './site.ts';
+import { spotLines } from './spotLines.ts';
+import { upstandLines } from './upstandLines.ts';
+
+/** A zone smaller than this, m2, is not there: the rest of a slab that is covered whole. */
+const NOTHING_M2 = 1e-6;
+
+/**
+ * Everything that one floor takes: quantities off the plan, and for what no hold forbids hours, material, dust and
+ * price. Derived from the plan each time, never stored. Never throws for what people draw; faults say what is wrong.
+ */
+export function takeoff(doc: Doc, floor: string): Takeoff {
+  const blocked = whyBlocked(doc, floor);
+  if (blocked) return emptyTakeoff(floor, blocked);
+  const site = siteOf(doc, floor);
+  return {
+    floor,
+    measure: site.measure,
+    lines: quantityLines(site),
+    holds: site.holds,
+    faults: [],
+    notAnOffer: [],
+    notices: [],
+    blocked: null,
+  };
+}
+
+/** Why a floor has no quantities at all; null when it has. */
+function whyBlocked(doc: Doc, floor: string): string | null {
+  if (!recordOf(doc, 'floor', floor)) return 'noFloor';
+  const pages = onFloor(doc, 'page', floor);
+  if (pages.some((page) => page.hidden !== true && page.dimensions.length === 0)) return 'pageNotTrued';
+  return onFloor(doc, 'slab', floor).length === 0 ? 'noSlab' : null;
+}
+
+function emptyTakeoff(floor: string, blocked: string): Takeoff {
+  const measure: FloorMeasure = {
+    grossM2: 0,
+    deductedM2: {},
+    netM2: 0,
+    perimeterM: 0,
+    zones: [],
+    faults: [],
+  };
+  return { floor, measure, lines: [], holds: [], faults: [], notAnOffer: [blocked], notices: [], blocked };
+}
+
+function siteOf(doc: Doc, floor: string): Site {
+  const measure = measureOnce(planShape(doc, floor));
+  const holds = holdsOf(doc, floor, measure.zones);
+  const preps = prepOfFloor(doc, floor);
+  const zones = measure.zones.flatMap((zone): ZoneWork[] => {
+    const prep = preps.find((each) => each.zone === zone.id);
+    const there = zone.netM2 > NOTHING_M2;
+    return prep && there ? [{ measure: zone, prep, held: zoneHold(holds, zone.id) }] : [];
+  });
+  return { doc, floor, measure, zones, book: rateBook(doc), holds, noCutting: cuttingForbidden(doc) };
+}
+
+function zoneHold(holds: readonly Hold[], zone: string): HoldKind | null {
+  return holds.find((hold) => hold.zone === zone)?.kind ?? null;
+}
+
+function quantityLines(site: Site): Line[] {
+  return [
+    ...floorLines(site),
+    ...spotLines(site),
+    ...edgeLines(site),
+    ...upstandLines(site),
+    ...crackLines(site),
+    ...findingLines(site),
+  ];
+}
+
+let lastShape = '';
+let lastMeasure: FloorMeasure | null = null;
+
+/** Measuring is the slow part, and rates, answers and prices leave the shape as it was. */
+function measureOnce(shape: FloorShape): FloorMeasure {
+  const key = JSON.stringify(shape);
+  if (!lastMeasure || key !== lastShape) {
+    lastMeasure = measureFloor(shape);
+    lastShape = key;
+  }
+  return lastMeasure;
+}
