@@ -54,7 +54,7 @@ function bookTerm(name: string, row: Priced, value: Term['value']): Term {
   return {
     name,
     value,
-    unit: row.unit,
+    unit: row.unit.startsWith('x ') ? 'factor' : row.unit,
     source: row.source,
     provenance: row.provenance,
     fromMemory: row.fromMemory,

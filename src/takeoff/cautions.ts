@@ -1,0 +1,92 @@
+import type { HoldKind } from './line.ts';
+import type { ZonePrep } from './prep.ts';
+import type { MethodGroup } from './rates/methodRow.ts';
+import { methodOf } from './rates/methods.ts';
+
+/**
+ * What can hurt, by method: codes whose words stand in words/takeoffWords.ts. Sources with each sentence there. Every
+ * card ends with `localLaw`: local law and the site rules come first.
+ */
+export type Caution =
+  | 'asbestos'
+  | 'lead'
+  | 'locate'
+  | 'gas'
+  | 'silica'
+  | 'silicaNotListed'
+  | 'vacuumBetweenPasses'
+  | 'earsEyes'
+  | 'wheel'
+  | 'vibration'
+  | 'chips'
+  | 'electric'
+  | 'heavy'
+  | 'rotating'
+  | 'shot'
+  | 'jet'
+  | 'chemical'
+  | 'fire'
+  | 'fumes'
+  | 'slips'
+  | 'rideOn'
+  | 'resin'
+  | 'localLaw';
+
+const OF_GROUP: Readonly<Record<MethodGroup, readonly Caution[]>> = {
+  wash: ['chemical', 'electric', 'slips'],
+  etch: ['chemical', 'slips'],
+  strip: ['chemical', 'fire', 'slips'],
+  buff: ['electric', 'earsEyes', 'rotating'],
+  waterJet: ['jet', 'electric', 'earsEyes', 'slips'],
+  openBlast: ['silicaNotListed', 'earsEyes', 'chips'],
+  handGrind: ['silica', 'wheel', 'earsEyes', 'vibration', 'electric'],
+  grind: ['silica', 'vacuumBetweenPasses', 'electric', 'earsEyes', 'heavy', 'rotating'],
+  bush: ['silica', 'electric', 'earsEyes', 'heavy', 'chips'],
+  shot: ['silicaNotListed', 'shot', 'earsEyes', 'electric', 'heavy'],
+  scarify: ['silica', 'locate', 'chips', 'earsEyes', 'vibration', 'heavy'],
+  scabble: ['silica', 'locate', 'chips', 'earsEyes', 'vibration'],
+  handImpact: ['silica', 'locate', 'chips', 'earsEyes', 'vibration'],
+  handScrape: ['chips'],
+  scrape: ['chips', 'earsEyes', 'heavy'],
+  chase: ['silica', 'locate', 'wheel', 'earsEyes', 'vibration', 'fire'],
+};
+
+/** Engines that burn something: carbon monoxide indoors. */
+const BURNS = /diesel|engine|gas/;
+
+/** Cautions of one method, worst first; `localLaw` is not among them. */
+export function cautionsOf(method: string): readonly Caution[] {
+  const row = methodOf(method);
+  if (!row) return [];
+  const ride: Caution[] = row.id.endsWith('_ride') ? ['rideOn'] : [];
+  const fumes: Caution[] = BURNS.test(row.power.supply) ? ['fumes'] : [];
+  return [...OF_GROUP[row.group], ...ride, ...fumes];
+}
+
+/** What a zone's card says beside its work. */
+export interface CautionsAsk {
+  readonly prep: ZonePrep;
+  readonly holds: readonly HoldKind[];
+  readonly chases: boolean;
+  readonly fills: boolean;
+  readonly gasAppliance: boolean;
+}
+
+/**
+ * Cautions of a zone: its holds first, then those of its methods without repeating, then the line on local law. A zone
+ * that is held gets no method's cautions: there is no work to be careful at.
+ */
+export function zoneCautions({ prep, holds, chases, fills, gasAppliance }: CautionsAsk): readonly Caution[] {
+  const onZone = holds.filter((hold) => hold !== 'inSlab');
+  if (onZone.length > 0) return [...new Set<Caution>([...(onZone as Caution[]), 'localLaw'])];
+  const methods = prep.passes.flatMap((pass) => [pass.method, ...(pass.edgeMethod ? [pass.edgeMethod] : [])]);
+  return [
+    ...new Set<Caution>([
+      ...(holds.includes('inSlab') ? (['locate'] as const) : []),
+      ...(gasAppliance ? (['gas'] as const) : []),
+      ...[...methods, ...(chases ? ['crack_chase'] : [])].flatMap(cautionsOf),
+      ...(fills ? (['resin'] as const) : []),
+      'localLaw',
+    ]),
+  ];
+}
