@@ -122,7 +122,7 @@ function tagWork(view: PlanView, showing: Showing, look: Look): Painted[] {
     tight: showing.reach !== 'none',
     ...(showing.openingText ? { openingText: showing.openingText } : {}),
   };
-  const plates = placeTags(tagWishes(view, look, options), linesToSpare(view), look.pxPerMm);
+  const plates = placeTags(tagWishes(view, look, options), linesToSpare(view, look.pxPerMm), look.pxPerMm);
   return plates.map((plate) => painted(plate.text, [plate]));
 }
 

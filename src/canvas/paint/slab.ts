@@ -40,56 +40,50 @@ export function edgeLook(edge: Edge): 'wall' | 'stop' | 'run' | 'drop' {
 
 interface Run {
   readonly key: string;
-  readonly look: ReturnType<typeof edgeLook>;
-  readonly doorway: boolean;
-  readonly upstand: boolean;
   readonly path: readonly Point[];
   readonly closed: boolean;
 }
 
-/** Neighbouring edges of one look become one path, so that corners mitre. */
-function runsOf(sides: readonly Side[]): Run[] {
-  const keyOf = ({ edge }: Side): string => `${edgeLook(edge)} ${edge.kind === 'doorway'} ${edge.upstand !== undefined}`;
-  const breaks = sides.findIndex((side, i) => keyOf(side) !== keyOf(sides.at(i - 1) as Side));
-  const turned = breaks < 0 ? sides : [...sides.slice(breaks), ...sides.slice(0, breaks)];
+/** Neighbouring edges of one key become one path, so that corners mitre. */
+function runsOf(sides: readonly Side[], keyOf: (edge: Edge) => string): Run[] {
+  const keys = sides.map(({ edge }) => keyOf(edge));
+  const first = keys.findIndex((key, i) => key !== keys.at(i - 1));
+  const [start] = sides;
+  if (first < 0 && start) return [{ key: keyOf(start.edge), path: sides.map(({ from }) => from), closed: true }];
   const runs: Run[] = [];
-  for (const side of turned) {
-    const key = keyOf(side);
+  for (const side of [...sides.slice(first), ...sides.slice(0, first)]) {
+    const key = keyOf(side.edge);
     const last = runs.at(-1);
     if (last?.key === key) runs[runs.length - 1] = { ...last, path: [...last.path, side.to] };
-    else
-      runs.push({
-        key,
-        look: edgeLook(side.edge),
-        doorway: side.edge.kind === 'doorway',
-        upstand: side.edge.upstand !== undefined,
-        path: [side.from, side.to],
-        closed: false,
-      });
+    else runs.push({ key, path: [side.from, side.to], closed: false });
   }
-  const [only] = runs;
-  return breaks < 0 && only ? [{ ...only, path: only.path.slice(0, -1), closed: true }] : runs;
+  return runs;
 }
 
-function lineOf(run: Run, more: Omit<LinePrim, 'kind' | 'path' | 'closed' | 'ink'> & Partial<Pick<LinePrim, 'ink'>>): Prim {
-  return { kind: 'line', path: run.path, closed: run.closed, ink: 'ink', ...more };
-}
+type LineLook = Omit<LinePrim, 'kind' | 'path' | 'closed'>;
 
-function runPrims(run: Run): Prim[] {
-  const upstand = run.upstand ? [lineOf(run, { px: UPSTAND_PX, shiftPx: -LINE.wall })] : [];
-  if (run.look === 'wall') return [lineOf(run, { px: LINE.wall, shiftPx: LINE.wall / 2 }), ...upstand];
-  // A doorway is a gap in the wall: its threshold shows the floor's colour.
-  const gap = run.doorway ? [lineOf(run, { px: LINE.wall, shiftPx: LINE.wall / 2, ink: 'slab' })] : [];
-  if (run.look === 'stop') {
-    const teeth = { shape: 'bar', everyPx: 16, reachPx: LINE.wall, px: 2 } as const;
-    return [...gap, lineOf(run, { px: 3, teeth }), ...upstand];
-  }
-  if (run.look === 'drop') {
-    const teeth = { shape: 'triangle', everyPx: 24, reachPx: 12, px: 0 } as const;
-    return [lineOf(run, { px: LINE.edge, teeth }), ...upstand];
-  }
-  return [...gap, lineOf(run, { px: LINE.item, dashPx: [4, 8] }), ...upstand];
+/** A doorway is a gap in the wall: its threshold shows the floor's colour. */
+const THRESHOLD: LineLook = { ink: 'slab', px: LINE.wall, shiftPx: LINE.wall / 2 };
+
+const LOOKS: Readonly<Record<ReturnType<typeof edgeLook>, LineLook>> = {
+  wall: { ink: 'ink', px: LINE.wall, shiftPx: LINE.wall / 2 },
+  stop: { ink: 'ink', px: 3, teeth: { shape: 'bar', everyPx: 16, reachPx: LINE.wall, px: 2 } },
+  drop: { ink: 'ink', px: LINE.edge, teeth: { shape: 'triangle', everyPx: 24, reachPx: 12, px: 0 } },
+  run: { ink: 'ink', px: LINE.item, dashPx: [4, 8] },
+};
+
+function drawn({ path, closed }: Run, look: LineLook): Prim {
+  return { kind: 'line', path, closed, ...look };
 }
 
 /** Edges: walls drawn outside the floor so that areas stay true, doorways and stop lines, drops, where it runs on. */
-export const paintSlabEdges: Paint<Held<'slab'>> = (slab) => runsOf(sidesOf(slab)).flatMap(runPrims);
+export const paintSlabEdges: Paint<Held<'slab'>> = (slab) => {
+  const sides = sidesOf(slab);
+  const thresholds = runsOf(sides, (edge) => (edge.kind === 'doorway' ? 'doorway' : '')).filter((run) => run.key !== '');
+  const upstands = runsOf(sides, (edge) => (edge.upstand ? 'upstand' : '')).filter((run) => run.key !== '');
+  return [
+    ...thresholds.map((run) => drawn(run, THRESHOLD)),
+    ...runsOf(sides, edgeLook).map((run) => drawn(run, LOOKS[run.key as ReturnType<typeof edgeLook>])),
+    ...upstands.map((run) => drawn(run, { ink: 'ink', px: UPSTAND_PX, shiftPx: -LINE.wall })),
+  ];
+};

@@ -162,9 +162,18 @@ function closed(ring: Ring): readonly Point[] {
   return ring[0] ? [...ring, ring[0]] : ring;
 }
 
+/** Half the size of the marks at spots, px. */
+const SPOT_PX = 14;
+
+function acrossSpot([x, y]: Point, reach: number): (readonly Point[])[] {
+  return [[[x - reach, y], [x + reach, y]], [[x, y - reach], [x, y + reach]]];
+}
+
 /** Lines that plates must not cover. */
-export function linesToSpare(view: PlanView): (readonly Point[])[] {
+export function linesToSpare(view: PlanView, pxPerMm: number): (readonly Point[])[] {
+  const spots = [...view.entrances, ...view.readings, ...view.notes, ...view.photos, ...view.services];
   return [
+    ...spots.flatMap((spot) => acrossSpot(spot.at, SPOT_PX / pxPerMm)),
     ...view.cracks.map((crack) => crack.path),
     ...view.joints.map((joint) => joint.path),
     ...view.walls.map(({ wall }) => wall.path),

@@ -1,0 +1,123 @@
+import { useCallback, useLayoutEffect, useMemo, useRef, useState, type ReactElement } from 'react';
+import Konva from 'konva/lib/Core.js';
+import { Layer, Stage } from 'react-konva/lib/ReactKonvaCore.js';
+import type { Camera, View } from '../camera.ts';
+import { painted } from '../paint/kept.ts';
+import { PAINT_ORDER, paintFloor, type Showing } from '../paint/paintFloor.ts';
+import type { Prim } from '../paint/prim.ts';
+import { northArrow, scaleBar } from '../paint/scaleBar.ts';
+import type { PlanView } from '../paint/view.ts';
+import { ClassShape } from './ClassShape.tsx';
+import { drawOnGlass, drawPainted, type Drawing } from './drawPrims.ts';
+import { PaintedLayer } from './PaintedLayer.tsx';
+import type { PageImages } from './pageImages.ts';
+import css from './PlanStage.module.css';
+import { useDrawing } from './useDrawing.ts';
+import { useGestureSnapshot } from './useGestureSnapshot.ts';
+
+// More pixels than this are not seen, but cost frames on tablets.
+const MOST_PIXEL_RATIO = 2;
+Konva.pixelRatio = Math.min(MOST_PIXEL_RATIO, globalThis.devicePixelRatio || 1);
+
+export interface PlanStageProps {
+  readonly plan: PlanView;
+  readonly showing: Showing;
+  readonly camera: Camera;
+  /** Changes when the tokens do: they are then read again. */
+  readonly themeName: string;
+  /** What the hand is doing: draft, live line, chalk tick, finger. Drawn again on every move, alone. */
+  readonly hand: readonly Prim[];
+  readonly images: PageImages | null;
+  /** Scale bar and north in the lower corners. */
+  readonly scale: 'metric' | 'imperial' | null;
+  /** A pan or zoom gesture runs: a large floor is then moved as one picture. */
+  readonly moving: boolean;
+  /** The element that takes pointer events, and its size whenever that changes. */
+  readonly onElement?: (element: HTMLDivElement | null) => void;
+  readonly onSize?: (size: View) => void;
+}
+
+function useSize(element: HTMLDivElement | null, onSize: ((size: View) => void) | undefined): View {
+  const [size, setSize] = useState<View>({ widthPx: 0, heightPx: 0 });
+  useLayoutEffect(() => {
+    if (!element) return;
+    const measure = (): void => {
+      const next = { widthPx: element.clientWidth, heightPx: element.clientHeight };
+      setSize((was) => (was.widthPx === next.widthPx && was.heightPx === next.heightPx ? was : next));
+      onSize?.(next);
+    };
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [element, onSize]);
+  return size;
+}
+
+function glassPrims(scale: PlanStageProps['scale'], camera: Camera, view: View, northDeg: number | undefined): Prim[] {
+  if (!scale) return [];
+  const low = view.heightPx - 28;
+  const bar = scaleBar([46, low], camera.pxPerMm, Math.min(200, view.widthPx / 3), scale);
+  const north = northDeg === undefined ? [] : northArrow([view.widthPx - 36, low - 37], northDeg + camera.turnDeg);
+  return [...bar, ...north];
+}
+
+/** The plan on the screen: four konva layers, of which pointer moves touch only the top one. */
+export function PlanStage(props: PlanStageProps): ReactElement {
+  const { plan, showing, camera, themeName, hand, images, scale, moving, onElement, onSize } = props;
+  const [element, setElement] = useState<HTMLDivElement | null>(null);
+  const stage = useRef<Konva.Stage | null>(null);
+  const wrapper = useCallback(
+    (now: HTMLDivElement | null) => {
+      setElement(now);
+      onElement?.(now);
+    },
+    [onElement],
+  );
+  const view = useSize(element, onSize);
+  const drawing = useDrawing(element, camera, view, themeName, images);
+  // While a picture is moved, plates stay where the last rest has put them.
+  const rest = useRef({ camera, view });
+  const items = plan.cracks.length + plan.joints.length + plan.findings.length + plan.obstructions.length;
+  const snapshot = useGestureSnapshot(stage, moving, items, rest.current);
+  if (!snapshot) rest.current = { camera, view };
+  const { pxPerMm } = rest.current.camera;
+  const floor = useMemo(
+    () => paintFloor(plan, { pxPerMm, picked: false, print: false }, showing),
+    [plan, pxPerMm, showing],
+  );
+  const northDeg = plan.floor?.northDeg;
+  const glass = useMemo(() => glassPrims(scale, camera, view, northDeg), [scale, camera, view, northDeg]);
+  const drawGlass = useCallback((lent: Drawing) => drawOnGlass(lent, glass), [glass]);
+  const drawHand = useCallback(
+    (lent: Drawing) => drawPainted(lent, [...floor.picked, painted('hand', hand)]),
+    [floor.picked, hand],
+  );
+  const above = <ClassShape name="glass" drawing={drawing} draw={drawGlass} />;
+  return (
+    <div ref={wrapper} className={css.stage} aria-hidden="true">
+      {view.widthPx > 0 && view.heightPx > 0 && (
+        <Stage ref={stage} width={view.widthPx} height={view.heightPx} listening={false}>
+          {snapshot ? (
+            <Layer listening={false}>
+              <ClassShape name="snapshot" drawing={drawing} draw={snapshot.draw} />
+            </Layer>
+          ) : (
+            [
+              <PaintedLayer key="page" classes={PAGE} floor={floor} drawing={drawing} />,
+              <PaintedLayer key="floor" classes={FLOOR} floor={floor} drawing={drawing} />,
+              <PaintedLayer key="marks" classes={MARKS} floor={floor} drawing={drawing} above={above} />,
+            ]
+          )}
+          <Layer listening={false}>
+            <ClassShape name="hand" drawing={drawing} draw={drawHand} />
+          </Layer>
+        </Stage>
+      )}
+    </div>
+  );
+}
+
+const PAGE = PAINT_ORDER.slice(0, 1);
+const FLOOR = PAINT_ORDER.slice(1, 5);
+const MARKS = PAINT_ORDER.slice(5, -1);
