@@ -65,5 +65,5 @@ export function knownFields(id: RecordId, fields: Fields): Fields | null {
   const type = typeOf(id);
   if (!isRecordType(type)) return null;
   const plain = Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Json;
-  return (knownValue(schemas[type] as unknown as Schema, plain) ?? null) as Fields | null;
+  return (knownValue(schemas[type], plain) ?? null) as Fields | null;
 }
