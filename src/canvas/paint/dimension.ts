@@ -4,6 +4,7 @@ import type { Held } from '../../model/doc.ts';
 import { LETTERS } from '../look.ts';
 import type { Ink, Look, Paint, Prim } from './prim.ts';
 import { degreesOf } from './spot.ts';
+import { textWidth } from './textWidth.ts';
 
 const LINE_PX = 1.2;
 const SLASH: readonly Point[] = [[-5, 5], [5, -5]];
@@ -24,8 +25,10 @@ export interface DimensionLine {
   readonly halo: Ink;
 }
 
-/** A measured line beside the floor: thin, with slashes at its ends and the figure in its middle. */
+/** A measured line beside the floor: thin, with slashes at its ends and the figure in its middle. None where the figure would not fit. */
 export function dimensionPrims(line: DimensionLine, look: Pick<Look, 'pxPerMm' | 'print'>): Prim[] {
+  const letterPx = LETTERS[look.print ? 'paper' : 'screen'].dimension;
+  if (distance(line.from, line.to) * look.pxPerMm < textWidth(line.text, letterPx) + 20) return [];
   const run = unit(minus(line.to, line.from));
   const left = times(quarterTurn(run), -1);
   const off = line.offsetMm + line.offsetPx / look.pxPerMm;
@@ -46,7 +49,7 @@ export function dimensionPrims(line: DimensionLine, look: Pick<Look, 'pxPerMm' |
       kind: 'text',
       at: between(from, to, 0.5),
       text: line.text,
-      px: LETTERS[look.print ? 'paper' : 'screen'].dimension,
+      px: letterPx,
       weight: 700,
       ink: 'ink',
       turnDeg: readableTurn(degreesOf(run)),

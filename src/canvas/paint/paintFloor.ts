@@ -1,5 +1,8 @@
 import type { Point } from '../../geometry/floorShape.ts';
-import { boxOf } from '../../geometry/box.ts';
+import { minus, plus, quarterTurn } from '../../geometry/point.ts';
+import { corner, wound } from '../../geometry/ring.ts';
+import { nearestOnSegment } from '../../geometry/segment.ts';
+import { TAGS_FROM_PX_PER_M } from '../look.ts';
 import { paintCrack } from './crack.ts';
 import { paintDimension } from './dimension.ts';
 import { paintFinding } from './finding.ts';
@@ -26,8 +29,8 @@ export const PAINT_ORDER = [
   'page',
   'slab',
   'hatch',
-  'findings',
   'reach',
+  'findings',
   'joints',
   'cracks',
   'obstructions',
@@ -56,9 +59,17 @@ export interface Showing {
 
 export const SHOW_ALL: Showing = { zones: true, tags: true, reach: 'none', picked: [], pickedEdges: [], lit: null };
 
-function middleOfFloor(view: PlanView): Point {
-  const box = boxOf(view.slabs.flatMap(slabRing));
-  return Number.isFinite(box.minX) ? [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] : [0, 0];
+/** A step into the floor, square to the edge that lies nearest. */
+function stepInside(view: PlanView, at: Point): Point {
+  let best = { distance: Infinity, towards: [at[0], at[1] - 1] as Point };
+  for (const ring of view.slabs.map((slab) => wound(slabRing(slab), true))) {
+    for (const [i, a] of ring.entries()) {
+      const b = corner(ring, i + 1);
+      const near = nearestOnSegment(at, a, b);
+      if (near.distance < best.distance) best = { distance: near.distance, towards: plus(at, quarterTurn(minus(b, a))) };
+    }
+  }
+  return best.towards;
 }
 
 function reachOf(view: PlanView, reach: Showing['reach']): Painted[] {
@@ -96,11 +107,13 @@ function wallWork(view: PlanView, look: Look): Painted[] {
 }
 
 function spotWork(view: PlanView, look: Look): Painted[] {
-  const towards = middleOfFloor(view);
+  const entrances = view.entrances.map((record) => {
+    const towards = stepInside(view, record.at);
+    return kept(record, 'spot', towards, () => paintEntrance(record, { towards }, look));
+  });
+  if (look.pxPerMm * 1000 < TAGS_FROM_PX_PER_M) return entrances;
   return [
-    ...view.entrances.map((record) =>
-      kept(record, 'spot', [towards[0], towards[1]], () => paintEntrance(record, { towards }, look)),
-    ),
+    ...entrances,
     ...view.readings.map((record) => kept(record, 'spot', [], () => paintReading(record, undefined, look))),
     ...view.notes.map((record) => kept(record, 'spot', [], () => paintNote(record, undefined, look))),
     ...view.photos.map((record) => kept(record, 'spot', [], () => paintPhoto(record, undefined, look))),
@@ -114,7 +127,19 @@ function spotWork(view: PlanView, look: Look): Painted[] {
 /** Any length will do to notice that lengths are shown in another unit. */
 const distanceSample = 1234;
 
-function tagWork(view: PlanView, showing: Showing, look: Look): Painted[] {
+/** Corner numbers of what is picked, as short lines that plates keep off. */
+function numberLines(picked: readonly Prim[], pxPerMm: number): (readonly Point[])[] {
+  return picked.flatMap((prim) => {
+    if (prim.kind !== 'text') return [];
+    const [dx, dy] = prim.offsetPx ?? [0, 0];
+    const x = prim.at[0] + dx / pxPerMm;
+    const y = prim.at[1] + dy / pxPerMm;
+    const half = prim.px / 2 / pxPerMm;
+    return [[[x - half, y - half], [x + half, y + half]] as const];
+  });
+}
+
+function tagWork(view: PlanView, showing: Showing, look: Look, picked: readonly Prim[]): Painted[] {
   if (!showing.tags) return [];
   const options: TagOptions = {
     picked: new Set(showing.picked),
@@ -122,7 +147,8 @@ function tagWork(view: PlanView, showing: Showing, look: Look): Painted[] {
     tight: showing.reach !== 'none',
     ...(showing.openingText ? { openingText: showing.openingText } : {}),
   };
-  const plates = placeTags(tagWishes(view, look, options), linesToSpare(view, look.pxPerMm), look.pxPerMm);
+  const lines = [...linesToSpare(view, look.pxPerMm), ...numberLines(picked, look.pxPerMm)];
+  const plates = placeTags(tagWishes(view, look, options), lines, look.pxPerMm);
   return plates.map((plate) => painted(plate.text, [plate]));
 }
 
@@ -153,7 +179,7 @@ export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_A
     obstructions: view.obstructions.map((item) => kept(item, 'obstruction', [], () => paintObstruction(item, undefined, look))),
     walls: wallWork(view, look),
     spots: spotWork(view, look),
-    tags: tagWork(view, shown, look),
+    tags: tagWork(view, shown, look, pickedWork),
     picked: pickedWork.length > 0 ? [painted('picked', pickedWork)] : [],
   };
 }
