@@ -16,6 +16,10 @@ export interface ItemShape {
   readonly points: readonly Point[];
   readonly closed: boolean;
   readonly corners: 'free' | 'fixed';
+  /** Of a rectangle or circle that was placed by its middle. */
+  readonly middle?: Point;
+  /** A circle: its points are only there to draw and touch it. */
+  readonly round?: true;
 }
 
 /** The slot that holds an item's corners, by its type. */
@@ -40,7 +44,10 @@ function shapeOf(doc: Doc, id: RecordId, fields: Fields): ItemShape | null {
   if (type === 'obstruction') {
     const shape = fields['shape'] as Obstruction['shape'] | undefined;
     if (!shape) return null;
-    return shape.form === 'polygon' ? free(shape.ring, true) : fixed(obstructionRing(shape), true);
+    const points = obstructionRing(shape);
+    if (shape.form === 'polygon') return free(points, true);
+    const solid: ItemShape = { points, closed: true, corners: 'fixed', middle: shape.at };
+    return shape.form === 'circle' ? { ...solid, round: true } : solid;
   }
   return null;
 }

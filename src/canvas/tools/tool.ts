@@ -1,3 +1,4 @@
+import type { Point } from '../../geometry/floorShape.ts';
 import type { Cell, CommandCall, RecordId } from '../../model/cell.ts';
 import type { Doc } from '../../model/doc.ts';
 import type { NewId } from '../../model/id.ts';
@@ -7,14 +8,18 @@ import type { Snap } from '../snap/snap.ts';
 /** Everything a hand can do, whatever it holds. Pan, zoom and pinch are dealt with before tools. */
 export type Input =
   | {
-      readonly kind: 'move' | 'tap' | 'dragStart' | 'drag' | 'dragEnd';
+      /** A double tap comes in place of the second of two taps; a drag that two fingers broke off ends in `cancel`. */
+      readonly kind: 'move' | 'tap' | 'doubleTap' | 'dragStart' | 'drag' | 'dragEnd';
       readonly at: Snap;
       readonly hit: Hit | null;
       readonly shift: boolean;
     }
   /** Typed length and turn for the next point; turn is counted from the last edge drawn, clockwise, degrees. */
   | { readonly kind: 'typed'; readonly lengthMm?: number; readonly turnDeg?: number }
-  | { readonly kind: 'finish' | 'back' | 'cancel' };
+  /** Arrow keys: a step on the floor, mm. */
+  | { readonly kind: 'nudge'; readonly by: Point }
+  /** Enter or Done; Backspace; Esc; Delete. */
+  | { readonly kind: 'finish' | 'back' | 'cancel' | 'remove' };
 
 /** What lies under the point: a record, and which corner or edge of it. */
 export interface Hit {
@@ -27,6 +32,8 @@ export interface ToolEnv {
   readonly doc: Doc;
   readonly floor: RecordId;
   readonly picked: readonly RecordId[];
+  /** Edges of the picked slab that the sheet speaks of. */
+  readonly pickedEdges?: readonly number[];
   readonly newId: NewId;
   /** Fields the entry bar holds for the next item: thickness, width, kind… by slot. */
   readonly settings: Readonly<Record<string, unknown>>;
@@ -36,6 +43,7 @@ export interface Step<S> {
   readonly state: S;
   readonly run?: CommandCall;
   readonly pick?: readonly RecordId[];
+  readonly pickEdges?: readonly number[];
   readonly then?: 'stay' | 'pick';
   /** A sentence code when the input was refused: it changed nothing. */
   readonly refused?: string;
@@ -51,13 +59,21 @@ export interface Draft {
   /** The live line, for the Length and Turn boxes. */
   readonly live: { readonly lengthMm: number; readonly turnDeg: number } | null;
   /** Where the next line starts, for snapping. */
-  readonly from: readonly [number, number] | null;
+  readonly from: Point | null;
   /** Records that snapping must skip while they move. */
   readonly moving: readonly RecordId[];
+  /** Corners set so far, which are in no record yet: snapping knows them too. */
+  readonly own?: readonly Point[];
 }
 
 export interface Tool<S> {
   readonly id: string;
+  /** Types that a tap is meant for; others under the point are looked through. Not given: everything. */
+  readonly aims?: readonly string[];
+  /** A finger sets points from beneath (the point stands above it), or takes hold of things where it is. */
+  readonly finger: 'points' | 'holds';
+  /** False: points stay where they are set (picks on a page's pixels). */
+  readonly snaps?: false;
   readonly idle: S;
   step(state: S, input: Input, env: ToolEnv): Step<S>;
   draft(state: S, env: ToolEnv): Draft;

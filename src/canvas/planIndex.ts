@@ -1,0 +1,78 @@
+import { boxOf, type Box } from '../geometry/box.ts';
+import type { Point } from '../geometry/floorShape.ts';
+import { ringArea } from '../geometry/ring.ts';
+import { boxIndex } from '../geometry/spatial.ts';
+import type { RecordId } from '../model/cell.ts';
+import type { Doc } from '../model/doc.ts';
+import { itemShape, type ItemShape } from '../edit/itemShape.ts';
+import { itemsOnFloor } from '../edit/itemsOnFloor.ts';
+
+/** An item of the floor as the hand meets it. */
+export interface PlanItem {
+  readonly id: RecordId;
+  readonly shape: ItemShape;
+  readonly box: Box;
+  /** mm2; 0 for lines and spots. */
+  readonly area: number;
+}
+
+export interface PlanEdge {
+  readonly item: PlanItem;
+  readonly edge: number;
+  readonly a: Point;
+  readonly b: Point;
+}
+
+/** Box index over one floor: asked on every move of the hand, built once a change of the plan. */
+export interface PlanIndex {
+  readonly items: readonly PlanItem[];
+  itemsIn(box: Box): readonly PlanItem[];
+  edgesIn(box: Box): readonly PlanEdge[];
+}
+
+const known = new WeakMap<Doc, Map<RecordId, PlanIndex>>();
+
+export function planIndex(doc: Doc, floor: RecordId): PlanIndex {
+  const ofDoc = known.get(doc) ?? new Map<RecordId, PlanIndex>();
+  known.set(doc, ofDoc);
+  const ready = ofDoc.get(floor);
+  if (ready) return ready;
+  const index = build(doc, floor);
+  ofDoc.set(floor, index);
+  return index;
+}
+
+function build(doc: Doc, floor: RecordId): PlanIndex {
+  const items: PlanItem[] = [];
+  const edges: PlanEdge[] = [];
+  for (const id of itemsOnFloor(doc, floor)) {
+    const shape = itemShape(doc, id);
+    if (!shape || shape.points.length === 0) continue;
+    const item = { id, shape, box: boxOf(shape.points), area: shape.closed ? ringArea(shape.points) : 0 };
+    items.push(item);
+    edges.push(...edgesOf(item));
+  }
+  const itemBoxes = boxIndex(items.map((item) => item.box));
+  const edgeBoxes = boxIndex(edges.map((edge) => boxOf([edge.a, edge.b])));
+  return {
+    items,
+    itemsIn: (box) => itemBoxes.meeting(box).map((number) => items[number] as PlanItem),
+    edgesIn: (box) => edgeBoxes.meeting(box).map((number) => edges[number] as PlanEdge),
+  };
+}
+
+function edgesOf(item: PlanItem): PlanEdge[] {
+  const { points, closed } = item.shape;
+  const last = closed ? points.length : points.length - 1;
+  const edges: PlanEdge[] = [];
+  for (let edge = 0; edge < last; edge++) {
+    const a = points[edge];
+    const b = points[(edge + 1) % points.length];
+    if (a && b) edges.push({ item, edge, a, b });
+  }
+  return edges;
+}
+
+export function boxAbout(at: Point, reachMm: number): Box {
+  return { minX: at[0] - reachMm, minY: at[1] - reachMm, maxX: at[0] + reachMm, maxY: at[1] + reachMm };
+}

@@ -1,0 +1,14 @@
+import { placeEntrance } from '../../edit/placeEntrance.ts';
+import { callOf } from '../../edit/run.ts';
+import { numberOrNull } from './settings.ts';
+import { spotTool } from './spotTool.ts';
+
+export const entranceTool = spotTool('entrance', (env, id, at) =>
+  callOf(placeEntrance, {
+    id,
+    floor: env.floor,
+    at,
+    widthMm: numberOrNull(env, 'widthMm'),
+    heightMm: numberOrNull(env, 'heightMm'),
+  }),
+);

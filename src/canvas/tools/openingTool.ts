@@ -1,0 +1,81 @@
+import { addOpening } from '../../edit/addOpening.ts';
+import { callOf, cellsOfCall, refusalOf } from '../../edit/run.ts';
+import { toGrid } from '../../geometry/grid.ts';
+import { between } from '../../geometry/point.ts';
+import type { CommandCall } from '../../model/cell.ts';
+import { liveLine } from '../paint/guides.ts';
+import { draftOf } from './draftOf.ts';
+import { placeOnEdge } from './edgeTarget.ts';
+import { choiceSetting, numberSetting } from './settings.ts';
+import type { Hit, Tool, ToolEnv } from './tool.ts';
+import type { Snap } from '../snap/snap.ts';
+
+/*
+ *   |------ at ------[== opening ==]-----|     the hand holds the middle of the opening;
+ *                          ^                   near an end of the edge it stays within it
+ */
+export type OpeningState =
+  | { readonly at: 'resting' }
+  | { readonly at: 'aiming'; readonly over: Hit; readonly snap: Snap };
+
+/** A usual single door, clear; common practice, no source. */
+const USUAL = { widthMm: 900, heightMm: 2100 };
+
+function call(env: ToolEnv, hit: Hit, snap: Snap): CommandCall | null {
+  if (hit.edge === null) return null;
+  const place = placeOnEdge(env.doc, hit.id, hit.edge, snap.at);
+  if (!place) return null;
+  const widthMm = numberSetting(env, 'widthMm', USUAL.widthMm);
+  // On a corner the opening starts there; else the hand is at its middle.
+  const wanted = snap.kind === 'corner' && place.alongMm < widthMm ? place.alongMm : place.alongMm - widthMm / 2;
+  return callOf(addOpening, {
+    id: env.newId('opening'),
+    on: hit.id,
+    edge: hit.edge,
+    atMm: toGrid(Math.max(0, Math.min(wanted, place.lengthMm - widthMm))),
+    widthMm,
+    heightMm: numberSetting(env, 'heightMm', USUAL.heightMm),
+    beyond: choiceSetting(env, 'beyond', ['stop', 'run']),
+  });
+}
+
+const RESTING: OpeningState = { at: 'resting' };
+
+export const openingTool: Tool<OpeningState> = {
+  id: 'opening',
+  aims: ['wall', 'slab'],
+  finger: 'points',
+  idle: RESTING,
+  step(state, input, env) {
+    switch (input.kind) {
+      case 'move':
+      case 'dragStart':
+      case 'drag':
+        return { state: input.hit && input.hit.edge !== null ? { at: 'aiming', over: input.hit, snap: input.at } : RESTING };
+      case 'tap':
+      case 'dragEnd': {
+        const run = input.hit ? call(env, input.hit, input.at) : null;
+        if (!run) return { state, refused: 'openingNeedsWall' };
+        const refused = refusalOf(env.doc, run);
+        return refused ? { state, refused } : { state: RESTING, run, then: 'stay' };
+      }
+      case 'cancel':
+        return { state: RESTING, then: 'pick' };
+      default:
+        return { state };
+    }
+  },
+  draft(state, env) {
+    if (state.at === 'resting') return draftOf({ hint: 'openingStart' });
+    const run = call(env, state.over, state.snap);
+    const args = run?.args as { readonly edge: number; readonly atMm: number; readonly widthMm: number } | undefined;
+    const place = args && placeOnEdge(env.doc, state.over.id, args.edge, state.snap.at);
+    if (!run || !args || !place) return draftOf({ hint: 'openingStart' });
+    const at = (mm: number): readonly [number, number] => between(place.start, place.end, mm / place.lengthMm);
+    return draftOf({
+      hint: refusalOf(env.doc, run) ?? 'openingSet',
+      cells: cellsOfCall(env.doc, run),
+      prims: liveLine([at(args.atMm), at(args.atMm + args.widthMm)]),
+    });
+  },
+};

@@ -1,0 +1,26 @@
+import { refusalOf } from '../../edit/run.ts';
+import type { Point } from '../../geometry/floorShape.ts';
+import type { CommandCall, RecordId } from '../../model/cell.ts';
+import { draftOf } from './draftOf.ts';
+import type { Tool, ToolEnv } from './tool.ts';
+
+export type SpotState = { readonly at: 'resting' };
+
+/** A tool that puts one thing on one spot, a tap each. A drag counts where it ends. */
+export function spotTool(id: string, call: (env: ToolEnv, id: RecordId, at: Point) => CommandCall): Tool<SpotState> {
+  const idle: SpotState = { at: 'resting' };
+  return {
+    id,
+    finger: 'points',
+    idle,
+    step(state, input, env) {
+      if (input.kind === 'cancel') return { state, then: 'pick' };
+      if (input.kind !== 'tap' && input.kind !== 'dragEnd') return { state };
+      const item = env.newId(id);
+      const run = call(env, item, input.at.at);
+      const refused = refusalOf(env.doc, run);
+      return refused ? { state, refused } : { state, run, pick: [item], then: 'stay' };
+    },
+    draft: () => draftOf({ hint: `${id}Start` }),
+  };
+}
