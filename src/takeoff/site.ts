@@ -1,6 +1,6 @@
 import type { FloorMeasure, ZoneMeasure } from '../geometry/floorShape.ts';
 import type { Doc } from '../model/doc.ts';
-import type { Hold, HoldKind } from './line.ts';
+import type { Hold, HoldKind, Line } from './line.ts';
 import type { ZonePrep } from './prep.ts';
 import type { RateBook } from './rates/rateBook.ts';
 
@@ -22,4 +22,6 @@ export interface Site {
   readonly holds: readonly Hold[];
   /** What lies in the slab has not been located: nothing may be cut. */
   readonly noCutting: boolean;
+  /** Quantities off the plan by key, once they are made: what hours and material are worked out from. */
+  readonly quantities: ReadonlyMap<string, Line>;
 }

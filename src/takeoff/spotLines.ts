@@ -19,9 +19,10 @@ export interface TightSpot {
   readonly piece: TightPiece;
 }
 
-/** Tight spots of a floor that have a number: gaps by size. Cut-off floor is counted apart and has none. */
+/** Tight spots of a floor that have a number: gaps by size, in zones that a machine works. Cut-off floor is counted apart and has none. */
 export function tightSpots(zones: readonly ZoneMeasure[]): TightSpot[] {
   return zones
+    .filter((zone) => zone.machine !== null)
     .flatMap((zone) => zone.tight.filter(isNumbered).map((piece) => ({ zone: zone.id, piece })))
     .toSorted((a, b) => b.piece.areaM2 - a.piece.areaM2)
     .map((spot, i) => ({ ...spot, tag: `T${i + 1}` }));
@@ -40,6 +41,7 @@ export function spotLines(site: Site): Line[] {
 function zoneSpots(site: Site, { measure, prep, held }: ZoneWork, spots: readonly TightSpot[]): Line[] {
   const zone = prep.zone;
   const base = { trade: 'floor', unit: 'm2', zone, records: zone === 'rest' ? [] : [zone], held } as const;
+  if (measure.machine === null) return [...handFloorLines(measure, base), ...underLines(site, measure, base)];
   const own = spots.filter((spot) => spot.zone === measure.id);
   const each = own.map(({ tag, piece }) =>
     plainLine({ ...base, code: 'tightSpot', of: tag, term: measured(tag, piece.areaM2, 'm2', `tight:${tag}`) }),
@@ -81,12 +83,25 @@ function zoneSpots(site: Site, { measure, prep, held }: ZoneWork, spots: readonl
   return [...each, total, rests, cutOff, hand, ...underLines(site, measure, base)];
 }
 
+type Base = Omit<Parameters<typeof plainLine>[0], 'code' | 'term'>;
+
+/** A zone without a machine: all of it is hand area, and no spot of it is tight. */
+function handFloorLines(measure: ZoneMeasure, base: Base): Line[] {
+  const all = plainLine({
+    ...base,
+    code: 'handFloor',
+    term: measured('floor worked by hand', measure.tightM2, 'm2', base.zone),
+  });
+  const hand = plainLine({
+    ...base,
+    code: 'handArea',
+    term: measured('floor worked by hand', measure.tightM2, 'm2', all.key),
+  });
+  return [all, hand];
+}
+
 /** Floor under obstructions that is done by hand: it is off the net floor, so it is counted apart. */
-function underLines(
-  site: Site,
-  measure: ZoneMeasure,
-  base: Omit<Parameters<typeof plainLine>[0], 'code' | 'term'>,
-): Line[] {
+function underLines(site: Site, measure: ZoneMeasure, base: Base): Line[] {
   const under = onFloor(site.doc, 'obstruction', site.floor).filter(
     (item) => item.under === 'byHand' && measure.solids.includes(item.id),
   );

@@ -1,12 +1,15 @@
 import type { FloorMeasure, FloorShape } from '../geometry/floorShape.ts';
 import { measureFloor } from '../geometry/measureFloor.ts';
-import { onFloor, recordOf, type Doc } from '../model/doc.ts';
+import { onFloor, recordOf, type Doc, type Held } from '../model/doc.ts';
 import { crackLines } from './crackLines.ts';
+import { fault } from './checks/check.ts';
+import { faultsOf } from './checks/checks.ts';
 import { edgeLines } from './edgeLines.ts';
 import { findingLines } from './findingLines.ts';
 import { floorLines } from './floorLines.ts';
 import { cuttingForbidden, holdsOf } from './holds.ts';
 import type { Hold, HoldKind, Line } from './line.ts';
+import { noticesOf, notAnOffer } from './offer.ts';
 import { planShape } from './planShape.ts';
 import type { Takeoff } from './port.ts';
 import { prepOfFloor } from './prep.ts';
@@ -14,6 +17,7 @@ import { rateBook } from './rates/rateBook.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { spotLines } from './spotLines.ts';
 import { upstandLines } from './upstandLines.ts';
+import { workLines } from './workLines.ts';
 
 /** A zone smaller than this, m2, is not there: the rest of a slab that is covered whole. */
 const NOTHING_M2 = 1e-6;
@@ -24,16 +28,19 @@ const NOTHING_M2 = 1e-6;
  */
 export function takeoff(doc: Doc, floor: string): Takeoff {
   const blocked = whyBlocked(doc, floor);
-  if (blocked) return emptyTakeoff(floor, blocked);
-  const site = siteOf(doc, floor);
+  if (blocked) return emptyTakeoff(doc, floor, blocked);
+  const measuredSite = siteOf(doc, floor);
+  const quantities = quantityLines(measuredSite);
+  const site: Site = { ...measuredSite, quantities: new Map(quantities.map((line) => [line.key, line])) };
+  const work = workLines(site);
   return {
     floor,
     measure: site.measure,
-    lines: quantityLines(site),
+    lines: [...quantities, ...work.lines],
     holds: site.holds,
-    faults: [],
-    notAnOffer: [],
-    notices: [],
+    faults: faultsOf(site),
+    notAnOffer: notAnOffer(doc, site.holds, work.missingPrices),
+    notices: noticesOf(doc, site.book),
     blocked: null,
   };
 }
@@ -41,12 +48,17 @@ export function takeoff(doc: Doc, floor: string): Takeoff {
 /** Why a floor has no quantities at all; null when it has. */
 function whyBlocked(doc: Doc, floor: string): string | null {
   if (!recordOf(doc, 'floor', floor)) return 'noFloor';
-  const pages = onFloor(doc, 'page', floor);
-  if (pages.some((page) => page.hidden !== true && page.dimensions.length === 0)) return 'pageNotTrued';
+  if (untruedPages(doc, floor).length > 0) return 'pageNotTrued';
   return onFloor(doc, 'slab', floor).length === 0 ? 'noSlab' : null;
 }
 
-function emptyTakeoff(floor: string, blocked: string): Takeoff {
+/** Pages that are shown without two ends of one known length: what was traced on them has no size. */
+function untruedPages(doc: Doc, floor: string): Held<'page'>[] {
+  return onFloor(doc, 'page', floor).filter((page) => page.hidden !== true && page.dimensions.length === 0);
+}
+
+function emptyTakeoff(doc: Doc, floor: string, blocked: string): Takeoff {
+  const faults = untruedPages(doc, floor).map((page) => fault(page.id, 'pageNotTrued'));
   const measure: FloorMeasure = {
     grossM2: 0,
     deductedM2: {},
@@ -55,7 +67,7 @@ function emptyTakeoff(floor: string, blocked: string): Takeoff {
     zones: [],
     faults: [],
   };
-  return { floor, measure, lines: [], holds: [], faults: [], notAnOffer: [blocked], notices: [], blocked };
+  return { floor, measure, lines: [], holds: [], faults, notAnOffer: [blocked], notices: [], blocked };
 }
 
 function siteOf(doc: Doc, floor: string): Site {
@@ -67,7 +79,16 @@ function siteOf(doc: Doc, floor: string): Site {
     const there = zone.netM2 > NOTHING_M2;
     return prep && there ? [{ measure: zone, prep, held: zoneHold(holds, zone.id) }] : [];
   });
-  return { doc, floor, measure, zones, book: rateBook(doc), holds, noCutting: cuttingForbidden(doc) };
+  return {
+    doc,
+    floor,
+    measure,
+    zones,
+    book: rateBook(doc),
+    holds,
+    noCutting: cuttingForbidden(doc),
+    quantities: new Map(),
+  };
 }
 
 function zoneHold(holds: readonly Hold[], zone: string): HoldKind | null {
