@@ -28,8 +28,8 @@ export interface BoundaryEdge {
   readonly of: string;
 }
 
-/** How far, in mm, the snapped corners of a boolean may leave the edge they came from. */
-const NEAR_MM = 0.02;
+/** How far, in mm, welding and the snapped corners of a boolean may leave the edge they came from. */
+const NEAR_MM = 0.05;
 
 const HARDNESS: Readonly<Record<FaceKind | 'soft', number>> = { obstruction: 5, wall: 4, drop: 3, stop: 3, run: 2, soft: 1 };
 

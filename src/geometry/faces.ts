@@ -1,5 +1,5 @@
 import type { MachineShape } from './floorShape.ts';
-import type { Stretch, WidthByKind } from './bands.ts';
+import { type Stretch, type WidthByKind, wholeStretch } from './bands.ts';
 import { besideFace } from './boundary.ts';
 import { type Chain, type Face, partOfFace, turnBetween } from './hardFace.ts';
 import { type RegionIndex, insideShares } from './regionIndex.ts';
@@ -30,41 +30,45 @@ export interface ChainParts {
 export const WIDEST_STRIP_MM = 400;
 /** How far beyond the strip field is looked for, in mm. */
 const BEYOND_MM = 0.5;
+/** A break in what is seen shorter than this, in mm, is the grazing of an arc and no break. */
+const GRAZE_MM = 2;
 /** Smallest turn, in radians, that counts as a corner here. */
 const CORNER = 0.09;
 /** An inner corner sharper than 30 degrees is not followed to its tip. */
 const SHARPEST = Math.PI / 6;
 
-/** Strip width by kind of face in mm: clearance and lap; 0 where that would be a hand area. */
-export function stripWidths(machine: MachineShape): WidthByKind {
-  const width = (clearance: number): number => {
-    const strip = clearance + machine.lapMm;
-    return strip <= WIDEST_STRIP_MM ? strip : 0;
-  };
+/** Band the machine leaves beside each kind of face, in mm: clearance and lap. */
+export function bandWidths(machine: MachineShape): WidthByKind {
   const { wall, obstruction, drop, stop } = machine.clearanceMm;
-  return { wall: width(wall), obstruction: width(obstruction), drop: width(drop), stop: width(stop) };
+  const { lapMm } = machine;
+  return { wall: wall + lapMm, obstruction: obstruction + lapMm, drop: drop + lapMm, stop: stop + lapMm };
+}
+
+/** The bands that are edge strip; 0 for a kind whose band is so wide that it is hand area. */
+export function stripWidths(machine: MachineShape): WidthByKind {
+  const { wall, obstruction, drop, stop } = bandWidths(machine);
+  const narrow = (width: number): number => (width <= WIDEST_STRIP_MM ? width : 0);
+  return { wall: narrow(wall), obstruction: narrow(obstruction), drop: narrow(drop), stop: narrow(stop) };
 }
 
 /** Chains cut into worked and other parts. `field` is what the head covers, `standMm` how far its middle stays off. */
 export function chainParts(chains: readonly Chain[], field: RegionIndex, machine: MachineShape, standMm: WidthByKind): readonly ChainParts[] {
-  const strip = stripWidths(machine);
+  const widths = bandWidths(machine);
+  const isHandArea = (face: Face): boolean => widths[face.kind] > WIDEST_STRIP_MM;
   return chains.map((chain) => {
-    const seen = chain.faces.flatMap((face) => seenParts(face, field, offsetOf(face, machine, strip)));
-    return { chain, parts: joinCorners(seen, chain.closed, standMm) };
+    const seen = chain.faces.flatMap((face) => seenParts(face, field, widths[face.kind] + BEYOND_MM));
+    return { chain, parts: joinCorners(seen, chain.closed, standMm, isHandArea) };
   });
 }
 
-/** Where to look for field beside a face; null beside a drop whose band is hand area anyway. */
-function offsetOf(face: Face, machine: MachineShape, strip: WidthByKind): number | null {
-  const isHandArea = machine.clearanceMm[face.kind] + machine.lapMm > WIDEST_STRIP_MM;
-  return isHandArea ? null : strip[face.kind] + BEYOND_MM;
-}
-
-function seenParts(face: Face, field: RegionIndex, offMm: number | null): FacePart[] {
-  const seen = offMm === null ? [] : insideShares(field, besideFace(face, 0, offMm), besideFace(face, 1, offMm));
+function seenParts(face: Face, field: RegionIndex, offMm: number): FacePart[] {
+  const seen = insideShares(field, besideFace(face, 0, offMm), besideFace(face, 1, offMm));
   const parts: FacePart[] = [];
+  const least = GRAZE_MM / face.lengthMm;
   let done = 0;
-  for (const [from, to] of seen) {
+  for (const [start, end] of seen) {
+    const from = start - done < least ? done : start;
+    const to = 1 - end < least ? 1 : end;
     if (from > done) parts.push({ face, from: done, to: from, worked: false });
     parts.push({ face, from, to, worked: true });
     done = to;
@@ -73,8 +77,8 @@ function seenParts(face: Face, field: RegionIndex, offMm: number | null): FacePa
   return parts;
 }
 
-/** Runs without field count as worked when they are only what a round head leaves in an inner corner. */
-function joinCorners(parts: readonly FacePart[], closed: boolean, standMm: WidthByKind): readonly FacePart[] {
+/** Runs without field count as worked when they are only what a round head leaves in an inner corner; not beside a drop that leaves a hand area. */
+function joinCorners(parts: readonly FacePart[], closed: boolean, standMm: WidthByKind, isHandArea: (face: Face) => boolean): readonly FacePart[] {
   const start = closed ? Math.max(0, parts.findIndex((part) => part.worked)) : 0;
   const turned = [...parts.slice(start), ...parts.slice(0, start)];
   const out: FacePart[] = [];
@@ -85,7 +89,8 @@ function joinCorners(parts: readonly FacePart[], closed: boolean, standMm: Width
     const run = turned.slice(i, end);
     const before = turned[i - 1] ?? (closed ? turned.at(-1) : undefined);
     const after = turned[end] ?? (closed ? turned[0] : undefined);
-    const joins = !first.worked && isCornerRun(run, before, after, standMm);
+    const isOpen = [before, ...run, after].every((part) => !part || !isHandArea(part.face));
+    const joins = !first.worked && isOpen && isCornerRun(run, before, after, standMm);
     out.push(...(joins ? run.map((part) => ({ ...part, worked: true })) : run));
     i = end;
   }
@@ -94,7 +99,7 @@ function joinCorners(parts: readonly FacePart[], closed: boolean, standMm: Width
 
 function isCornerRun(run: readonly FacePart[], before: FacePart | undefined, after: FacePart | undefined, standMm: WidthByKind): boolean {
   const sides = [before, after].filter((part) => part?.worked === true).length;
-  if (sides === 0 || run.some((part) => standMm[part.face.kind] > WIDEST_STRIP_MM * 4)) return false;
+  if (sides === 0) return false;
   const faces = [before?.worked ? before.face : null, ...run.map((part) => part.face), after?.worked ? after.face : null];
   const turns = faces.flatMap((face, i) => {
     const next = faces[i + 1];
@@ -109,14 +114,10 @@ function isCornerRun(run: readonly FacePart[], before: FacePart | undefined, aft
   return length <= sides * side * 1.01 + 2;
 }
 
-/** The worked parts as stretches for bands: flat where a face is merely cut, round at the true end of a wall. */
+/** The worked parts as stretches for bands: flat where a face is merely cut, round at the true end of a face. */
 export function workedStretches({ chain, parts }: ChainParts): readonly Stretch[] {
-  if (parts.every((part) => part.worked)) {
-    return [{ ...chain, roundStart: !chain.closed, roundEnd: !chain.closed }];
-  }
+  if (parts.every((part) => part.worked)) return [wholeStretch(chain)];
   const ordered = chain.closed ? startAfterGap(parts) : parts;
-  const first = chain.faces[0];
-  const last = chain.faces.at(-1);
   const out: Stretch[] = [];
   let run: FacePart[] = [];
   const finish = (): void => {
@@ -125,8 +126,8 @@ export function workedStretches({ chain, parts }: ChainParts): readonly Stretch[
       out.push({
         faces: joinedFaces(run),
         closed: false,
-        roundStart: !chain.closed && head.face === first && head.from === 0,
-        roundEnd: !chain.closed && tail.face === last && tail.to === 1,
+        roundStart: head.from === 0,
+        roundEnd: tail.to === 1,
       });
     }
     run = [];

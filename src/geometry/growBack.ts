@@ -54,12 +54,17 @@ function findMaker(middle: Point, faces: readonly Face[], index: BoxIndex, reach
     const stand = standMm[face.kind];
     const isEnd = share === 0 || share === 1;
     const miss = Math.abs(off - stand) / (isEnd ? SNAP_MM + SAGITTA * stand : SNAP_MM);
-    if (miss >= least || stand <= 0) continue;
+    if (stand <= 0 || miss >= 1 || !(miss < least || isTie(best, at, clearMm[face.kind] / stand))) continue;
     if (!isEnd && dot(minus(middle, face.a), face.inward) < 0) continue;
     least = miss;
     best = isEnd ? { kind: 'corner', at, share: clearMm[face.kind] / stand } : { kind: 'face', face, toMm: clearMm[face.kind] };
   }
   return best;
+}
+
+/** Two faces end in one corner: the one to keep further from decides. */
+function isTie(best: Maker | null, at: Point, share: number): boolean {
+  return best?.kind === 'corner' && distance(best.at, at) < SNAP_MM && share > best.share;
 }
 
 function moved(p: Point, maker: Maker): Point {

@@ -9,12 +9,14 @@ import { distance } from './point.ts';
 import { corner, regionArea } from './ring.ts';
 import { soundShape } from './soundShape.ts';
 import { isSliver, pieceSpot } from './tight.ts';
+import { welded } from './weld.ts';
 import { type ZoneFaces, facesByZone } from './zoneFaces.ts';
 
 /*
  * A floor to its numbers, in the order of reading:
  *
  *   soundShape   what can be measured, faults for the rest
+ *   welded       no slits or skins where things were drawn against each other
  *   netFloor     slabs less solids, walls and what is out of scope; the hard faces around it
  *   machineWork  for each machine: reach -> strip, field, tight (over the whole floor)
  *   partition    each of them in each zone, later zones on top, and in the rest
@@ -23,7 +25,8 @@ import { type ZoneFaces, facesByZone } from './zoneFaces.ts';
  * from its own rings. Never throws: what cannot be measured is a fault that names its record.
  */
 export function measureFloor(given: FloorShape): FloorMeasure {
-  const { shape, faults } = soundShape(given);
+  const { shape: sound, faults } = soundShape(given);
+  const shape = welded(sound);
   const clips = notedClips(faults);
   const floor = netFloor(shape, faults);
   const partition = partitionOf(shape.zones, clips);
@@ -78,7 +81,7 @@ function machineParts(machine: MachineShape, floor: NetFloor, shape: FloorShape,
     field: partition.split(work.field, own),
     strip: partition.split(work.strip, own),
     tight: tightByZone(work, partition, own),
-    faces: facesByZone(work.faces, partition, (zone) => own.has(zone), true),
+    faces: facesByZone(work.faces, partition, (zone) => own.has(zone), work.isEdged),
   };
 }
 
@@ -86,7 +89,7 @@ function machineParts(machine: MachineShape, floor: NetFloor, shape: FloorShape,
 function handParts(floor: NetFloor, partition: Partition, own: ReadonlySet<string>, net: ReadonlyMap<string, Region>): Parts {
   const chains = floor.chains.map((chain) => ({ chain, parts: chain.faces.map((face) => ({ face, from: 0, to: 1, worked: false })) }));
   const tight = [...own].flatMap((zone) => (net.get(zone) ?? []).map((polygon) => tightPiece('gap', polygon, zone, null)));
-  return { field: new Map(), strip: new Map(), tight, faces: facesByZone(chains, partition, (zone) => own.has(zone), false) };
+  return { field: new Map(), strip: new Map(), tight, faces: facesByZone(chains, partition, (zone) => own.has(zone), () => false) };
 }
 
 function tightByZone(work: MachineWork, partition: Partition, own: ReadonlySet<string>): TightPiece[] {

@@ -68,13 +68,16 @@ function biasOf(machine: MachineShape): number {
 function roomToMove(machine: MachineShape, floor: NetFloor, standMm: WidthByKind, clips: NotedClips): Region {
   if (floor.runEdges.length === 0 && floor.beside.length === 0) return floor.net;
   const depth = 2 * Math.max(machine.headRadiusMm + machine.clearanceMm.wall, machine.passageMm / 2) + 200;
-  const aprons = floor.runEdges.map(({ a, b }): Ring[] => {
-    const outward = quarterTurn(unit(minus(a, b)));
-    return [[a, b, along(b, outward, depth), along(a, outward, depth)]];
-  });
+  const beyond = (from: number, to: number): Region =>
+    floor.runEdges.map(({ a, b }): Ring[] => {
+      const outward = quarterTurn(unit(minus(a, b)));
+      return [[along(a, outward, from), along(b, outward, from), along(b, outward, to), along(a, outward, to)]];
+    });
+  const aprons = beyond(0, depth);
   const outside = clips.subtract(machine.id, clips.union(machine.id, [aprons]), floor.net);
   const free = outside.length === 0 ? outside : clips.subtract(machine.id, outside, backBands(floor, outside, standMm));
-  return clips.union(machine.id, [floor.net, floor.beside, free]);
+  // A seam of 1 mm on each side, so that no rounding leaves a slit between floor and apron.
+  return clips.union(machine.id, [floor.net, floor.beside, free, beyond(-1, 1)]);
 }
 
 /** Faces are hard from behind too, for what lies on an apron. */

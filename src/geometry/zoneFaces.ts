@@ -1,7 +1,7 @@
 import type { FaceMetres, Point, ZoneMeasure } from './floorShape.ts';
 import { besideFace } from './boundary.ts';
 import type { ChainParts, FacePart } from './faces.ts';
-import { type Face, turnBetween } from './hardFace.ts';
+import { type Chain, type Face, type HardKind, turnBetween } from './hardFace.ts';
 import { type Partition, zonesAlong } from './partition.ts';
 import { between, isSame, plus } from './point.ts';
 
@@ -27,8 +27,8 @@ interface Tally {
   lines: { kind: FaceLine['kind']; of: string; path: Point[]; hidden: boolean }[];
 }
 
-/** Face metres, corners and lines by zone id; zones without a face are not in the map. `hasMachine` false: all its faces are hidden. */
-export function facesByZone(chains: readonly ChainParts[], partition: Partition, isOurs: (zone: string) => boolean, hasMachine: boolean): ReadonlyMap<string, ZoneFaces> {
+/** Face metres, corners and lines by zone id; zones without a face are not in the map. Kinds of face that are not `edged` have hand area along them and count as hidden. */
+export function facesByZone(chains: readonly ChainParts[], partition: Partition, isOurs: (zone: string) => boolean, isEdged: (kind: HardKind) => boolean): ReadonlyMap<string, ZoneFaces> {
   const tallies = new Map<string, Tally>();
   const tallyOf = (zone: string): Tally => {
     const known = tallies.get(zone);
@@ -38,8 +38,8 @@ export function facesByZone(chains: readonly ChainParts[], partition: Partition,
     return fresh;
   };
   for (const { chain, parts } of chains) {
-    for (const part of parts) addPart(part, hasMachine && part.worked, partition, isOurs, tallyOf);
-    if (hasMachine) addCorners(chain.closed, chain.faces, parts, partition, isOurs, tallyOf);
+    for (const part of parts) addPart(part, part.worked && isEdged(part.face.kind), partition, isOurs, tallyOf);
+    addCorners(chain, parts.filter((part) => part.worked && isEdged(part.face.kind)), partition, isOurs, tallyOf);
   }
   return tallies;
 }
@@ -68,18 +68,17 @@ function addLine(tally: Tally, face: Face, from: number, to: number, hidden: boo
 }
 
 function addCorners(
-  closed: boolean,
-  faces: readonly Face[],
-  parts: readonly FacePart[],
+  { faces, closed }: Chain,
+  worked: readonly FacePart[],
   partition: Partition,
   isOurs: (zone: string) => boolean,
   tallyOf: (zone: string) => Tally,
 ): void {
-  const starts = new Map(parts.filter((part) => part.from === 0).map((part) => [part.face, part.worked]));
-  const ends = new Map(parts.filter((part) => part.to === 1).map((part) => [part.face, part.worked]));
+  const starts = new Set(worked.filter((part) => part.from === 0).map((part) => part.face));
+  const ends = new Set(worked.filter((part) => part.to === 1).map((part) => part.face));
   for (const [i, after] of faces.entries()) {
     const before = i > 0 ? faces[i - 1] : closed ? faces.at(-1) : undefined;
-    if (!before || before === after || !ends.get(before) || !starts.get(after)) continue;
+    if (!before || before === after || !ends.has(before) || !starts.has(after)) continue;
     const turn = turnBetween(before, after);
     if (Math.abs(turn) < CORNER) continue;
     const zone = partition.zoneAt(plus(after.a, plus(before.inward, after.inward)));

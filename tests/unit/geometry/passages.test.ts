@@ -26,7 +26,7 @@ function cutOffM2(shape: FloorShape): number {
 describe('a door between two rooms', () => {
   const farRoomM2 = 3.9 * 6;
   it('of 0.79 m cuts the far room off, of 0.80 m does not', () => {
-    expect(cutOffM2(twoRooms(wallWithDoor(790)))).toBeGreaterThan(farRoomM2 - 0.1);
+    expect(cutOffM2(twoRooms(wallWithDoor(790)))).toBeGreaterThan(farRoomM2 - 0.2);
     expect(cutOffM2(twoRooms(wallWithDoor(800)))).toBe(0);
   });
   it('names the passage, what it lacks and how much is needed', () => {
@@ -114,8 +114,9 @@ describe('a drop', () => {
     expect(zone.faces.drop).toBe(0);
     expect(zone.faces.wall).toBeGreaterThan(24);
     expect(zone.faces.hidden).toBeGreaterThanOrEqual(6);
-    expect(zone.tightM2).toBeGreaterThan(0.6 * (6 - 0.2) - 0.1);
-    expect(zone.tightM2).toBeLessThan(0.6 * 6 + 0.1);
+    // The band holds clearance and lap, 650 mm, less what is edge strip of the walls beside it.
+    expect(zone.tightM2).toBeGreaterThan(0.65 * (6 - 0.2) - 0.01);
+    expect(zone.tightM2).toBeLessThan(0.65 * 6 + 0.1);
     expect(zone.fieldM2 + zone.stripM2 + zone.tightM2).toBeCloseTo(60, 4);
   });
   it('with 300 mm has metres and a strip', () => {
