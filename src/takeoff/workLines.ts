@@ -6,7 +6,7 @@ import { priceLines, priceShares } from './priceLines.ts';
 import type { Site } from './site.ts';
 import { siteHours } from './siteHours.ts';
 import { diamondSets, zoneTooling } from './toolingLines.ts';
-import { zoneHours } from './zoneHours.ts';
+import { zoneWorkHours } from './zoneWorkHours.ts';
 
 /** Hours, material, dust and money of the zones that no hold stands on, and codes without a price. */
 export interface WorkLines {
@@ -21,7 +21,7 @@ export interface WorkLines {
 export function workLines(site: Site): WorkLines {
   const free = site.zones.filter((zone) => zone.held === null);
   if (free.length === 0) return { lines: [], missingPrices: [] };
-  const hours = free.map((zone) => zoneHours(site, zone));
+  const hours = free.map((zone) => zoneWorkHours(site, zone));
   const totals = hours.map((each) => each.total);
   const onSite = siteHours(site, totals);
   const material = materialOf(site);

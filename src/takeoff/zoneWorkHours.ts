@@ -15,7 +15,7 @@ export interface ZoneHours {
 }
 
 /** Crew hours of a zone. Only for a zone that no hold forbids: a held zone has no hours, rates or price. */
-export function zoneHours(site: Site, zone: ZoneWork): ZoneHours {
+export function zoneWorkHours(site: Site, zone: ZoneWork): ZoneHours {
   const machine = machineHours(site, zone);
   const hand = [...edgeHours(site, zone), ...handHours(site, zone), ...repairHours(site, zone)];
   const machineSum = sumOfLines('hours.machineAll', zone, machine);

@@ -1,0 +1,131 @@
+import type { HoldKind, Line, Range, Trade } from './line.ts';
+import type { Takeoff } from './port.ts';
+import type { ZoneId } from './prep.ts';
+
+/*
+ * The takeoff as people read it, the same on screen and in CSV:
+ *
+ *                     zone 1     zone 2    rest      total
+ *   Floor  Net floor  308.64     46.10     21.60     376.34
+ *   Hours  Machine      8.0       4.8      held       12.8
+ */
+
+export interface TableCell {
+  /** null: held, so there is nothing to say but that. */
+  readonly quantity: Range | null;
+  readonly held: HoldKind | null;
+  /** The lines it adds up, for Why. */
+  readonly lines: readonly Line[];
+}
+
+export interface TableRow {
+  readonly key: string;
+  readonly code: string;
+  readonly unit: string;
+  readonly cells: ReadonlyMap<ZoneId, TableCell>;
+  readonly total: TableCell | null;
+}
+
+export interface TableGroup {
+  readonly trade: Trade;
+  readonly rows: readonly TableRow[];
+}
+
+export interface LineTable {
+  readonly zones: readonly { readonly id: ZoneId; readonly held: HoldKind | null }[];
+  readonly groups: readonly TableGroup[];
+}
+
+const TRADES: readonly Trade[] = ['floor', 'edge', 'line', 'spot', 'hours', 'material', 'dust', 'money'];
+
+/** Lines of one zone only shown as a share of what the whole floor says under another code. */
+const SHARE_OF: Readonly<Record<string, string>> = { 'money.priceShare': 'money.price' };
+
+/** Lines by trade and work in rows, zones in columns. Rows that are nothing everywhere are left out. */
+export function lineTable(takeoff: Takeoff): LineTable {
+  const zones = takeoff.lines
+    .filter((line) => line.code === 'netFloor' && line.zone !== null)
+    .map((line) => ({ id: line.zone as ZoneId, held: line.held }));
+  const groups = TRADES.flatMap((trade) => {
+    const rows = new Map<string, Line[]>();
+    for (const line of takeoff.lines) {
+      if (line.trade !== trade) continue;
+      const key = rowKey(line);
+      rows.set(key, [...(rows.get(key) ?? []), line]);
+    }
+    const shown = [...rows].map(([key, lines]) => rowOf(key, lines, zones)).filter((row) => !isNothing(row));
+    return shown.length === 0 ? [] : [{ trade, rows: shown }];
+  });
+  return { zones, groups };
+}
+
+/** Lines that belong in one row: one code, and what tells lines of a code apart within a zone. */
+function rowKey(line: Line): string {
+  const code = SHARE_OF[line.code] ?? line.code;
+  // Passes of a recipe stand in one row; tight spots, deductions and tools each in their own.
+  const apart = ['tightSpot', 'deduction', 'money.equipment'].includes(line.code) ? line.key.split('|').slice(2) : [];
+  return [code, ...apart].join('|');
+}
+
+function rowOf(key: string, lines: readonly Line[], zones: LineTable['zones']): TableRow {
+  const first = lines[0] as Line;
+  const ofZones = lines.filter((line) => line.zone !== null);
+  const whole = lines.filter((line) => line.zone === null);
+  const work = WORK.includes(first.trade) && ofZones.length > 0;
+  const cells = new Map(
+    zones.flatMap(({ id, held }): [ZoneId, TableCell][] => {
+      const own = ofZones.filter((line) => line.zone === id);
+      if (own.length > 0) return [[id, cellOf(own)]];
+      return held !== null && work ? [[id, { quantity: null, held, lines: [] }]] : [];
+    }),
+  );
+  const total = whole.length > 0 ? whole : ofZones;
+  return { key, code: SHARE_OF[first.code] ?? first.code, unit: first.unit, cells, total: cellOf(total) };
+}
+
+/** Trades that a hold takes out of a zone. */
+const WORK: readonly Trade[] = ['hours', 'material', 'dust', 'money'];
+
+function cellOf(lines: readonly Line[]): TableCell {
+  const held = lines.every((line) => line.held !== null) ? (lines[0]?.held ?? null) : null;
+  return { quantity: sum(lines.map((line) => line.quantity)), held, lines };
+}
+
+function isNothing(row: TableRow): boolean {
+  return [...row.cells.values(), row.total].every((cell) => !cell?.quantity || cell.quantity.high === 0);
+}
+
+function sum(ranges: readonly Range[]): Range {
+  return ranges.reduce((a, b) => ({ low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high }), {
+    low: 0,
+    likely: 0,
+    high: 0,
+  });
+}
+
+/**
+ * The sum of a code over the zones, or what the whole floor says of it. A code that ends in a dot stands for all that
+ * begin with it (`crack.`). Zero when no line has it.
+ */
+export function totalOf(takeoff: Takeoff, code: string): Range {
+  const is = (line: Line): boolean => (code.endsWith('.') ? line.code.startsWith(code) : line.code === code);
+  const lines = takeoff.lines.filter(is);
+  const whole = lines.filter((line) => line.zone === null);
+  return sum((whole.length > 0 ? whole : lines).map((line) => line.quantity));
+}
+
+/** Net floor that a hold stands on, m2. */
+export function heldM2(takeoff: Takeoff): number {
+  const held = takeoff.lines.filter((line) => line.code === 'netFloor' && line.held !== null);
+  return sum(held.map((line) => line.quantity)).likely;
+}
+
+/** Crew hours of one zone; null when it is held or not on the slab. */
+export function zoneHours(takeoff: Takeoff, zone: string): Range | null {
+  return takeoff.lines.find((line) => line.code === 'hours.zone' && line.zone === zone)?.quantity ?? null;
+}
+
+/** Price of one zone, minor units; null when it is held or not on the slab. */
+export function zonePrice(takeoff: Takeoff, zone: string): Range | null {
+  return takeoff.lines.find((line) => line.code === 'money.priceShare' && line.zone === zone)?.quantity ?? null;
+}

@@ -1,0 +1,237 @@
+/** What the takeoff says: titles of its lines, faults, holds, reasons, cautions. English; codes come from src/takeoff. */
+
+const LINE_TITLES: Readonly<Record<string, string>> = {
+  grossFloor: 'Inside the outlines',
+  deduction: 'Taken off',
+  netFloorAll: 'Net floor of the slab',
+  netFloor: 'Net floor',
+  field: 'Machine field',
+  tightSpot: 'Tight spot',
+  tight: 'Tight spots',
+  cornerRests: 'Left in corners by a round head',
+  cutOff: 'Cut off: no machine gets there',
+  handFloor: 'Floor worked by hand',
+  handArea: 'Hand areas together',
+  handUnder: 'By hand under what stays',
+  edge: 'Edge by hand',
+  'edge.wall': 'Edge along walls',
+  'edge.obstruction': 'Edge round obstructions',
+  'edge.drop': 'Edge along drops',
+  strip: 'Edge strip',
+  stopLine: 'Stop lines',
+  facesInHandAreas: 'Faces inside hand areas',
+  innerCorners: 'Inner corners',
+  outerCorners: 'Outer corners',
+  obstructions: 'Obstructions',
+  'upstandMetres.keep': 'Upstand kept, length',
+  'upstandMetres.prepare': 'Upstand to prepare, length',
+  'upstandMetres.remove': 'Upstand to remove, length',
+  'upstandArea.keep': 'Upstand kept, face',
+  'upstandArea.prepare': 'Upstand to prepare, face',
+  'upstandArea.remove': 'Upstand to remove, face',
+  'hours.machine': 'Machine pass',
+  'hours.edge': 'Edge by hand',
+  'hours.corners': 'Inner corners',
+  'hours.posts': 'Post bases',
+  'hours.drains': 'Drain frames',
+  'hours.stopLines': 'Stop lines',
+  'hours.tight': 'Tight spots',
+  'hours.cutOff': 'Cut-off floor by hand',
+  'hours.handFloor': 'Floor worked by hand',
+  'hours.handUnder': 'By hand under what stays',
+  'hours.upstands': 'Upstands',
+  'hours.coveRemove': 'Cove base off',
+  'hours.hepa': 'Vacuum between passes',
+  'hours.vacuum': 'Final vacuum',
+  'hours.crackChase': 'Cracks: chase',
+  'hours.crackClean': 'Cracks: clean',
+  'hours.crackFill': 'Cracks: fill',
+  'hours.crackTrim': 'Cracks: grind flush',
+  'hours.jointFill': 'Joints: fill',
+  'hours.jointTrim': 'Joints: trim flush',
+  'hours.machineAll': 'Machine hours',
+  'hours.handAll': 'Hand hours',
+  'hours.zone': 'Hours of the zone',
+  'hours.setUp': 'Set up',
+  'hours.moves': 'Moves between zones',
+  'hours.tearDown': 'Clean up and load',
+  'hours.dailyStart': 'Start and close of further days',
+  'hours.crew': 'Crew hours',
+  'hours.person': 'Person-hours',
+  days: 'Days on site',
+  crackFiller: 'Crack filler in place',
+  crackFillerBuy: 'Crack filler to buy',
+  jointFiller: 'Joint filler in place',
+  jointFillerBuy: 'Joint filler to buy',
+  cartridges: 'Crack filler, cartridges',
+  jointCartridges: 'Joint filler, cartridges',
+  diamondWear: 'Diamonds used up',
+  diamondSets: 'Diamond sets to carry, one spare',
+  cupWear: 'Cup wheels used up',
+  shotLoss: 'Shot lost',
+  dustMass: 'Dust',
+  dustVolume: 'Dust, loose',
+  dustBags: 'Dust bags',
+  'money.labour': 'Labour',
+  'money.equipment': 'Equipment',
+  'money.diamonds': 'Diamonds',
+  'money.cups': 'Cup wheels',
+  'money.filler': 'Fillers',
+  'money.bags': 'Dust bags',
+  'money.shot': 'Shot',
+  'money.direct': 'Direct cost',
+  'money.contingency': 'Contingency',
+  'money.overhead': 'Overhead',
+  'money.cost': 'Cost',
+  'money.margin': 'Margin',
+  'money.price': 'Price',
+  'money.priceShare': 'Price, share of the zone',
+  'money.tax': 'Tax',
+  'money.priceWithTax': 'Price with tax',
+};
+
+const BEHAVIOUR: Readonly<Record<string, string>> = {
+  notJudged: 'not judged',
+  static: 'static',
+  working: 'working, carried through',
+  structural: 'structural, engineer first',
+};
+
+const WIDTH: Readonly<Record<string, string>> = {
+  hairline: 'hairline',
+  ordinary: '0.3 to 6 mm',
+  wide: 'over 6 mm',
+  notMeasured: 'width not measured',
+};
+
+const JOINT: Readonly<Record<string, string>> = {
+  control: 'Control joints',
+  construction: 'Construction joints',
+  isolation: 'Isolation joints',
+  carried: 'carried through',
+  filled: 'filled',
+};
+
+/** Title of a line by its code. `findingName` gives the words of a kind of finding. */
+export function lineTitleOf(code: string, findingName: (kind: string) => string): string {
+  const title = LINE_TITLES[code];
+  if (title) return title;
+  const [group, first = '', second = ''] = code.split('.');
+  if (group === 'crack') return `Cracks, ${BEHAVIOUR[first] ?? first}, ${WIDTH[second] ?? second}`;
+  if (group === 'joint') return `${JOINT[first] ?? first}, ${JOINT[second] ?? second}`;
+  if (group === 'finding') return findingName(first);
+  if (group === 'hours' && first === 'finding') return `${findingName(second)}: clean or remove`;
+  return code;
+}
+
+export const tradeWords = {
+  floor: 'Floor',
+  edge: 'Edge',
+  line: 'Line',
+  spot: 'Spot',
+  hours: 'Hours',
+  material: 'Material',
+  dust: 'Dust',
+  money: 'Money',
+} as const;
+
+/** What is wrong and what to do, by fault code. */
+export const faultWords: Readonly<Record<string, string>> = {
+  pageNotTrued: 'This page is not trued: pick two ends of a known length on it and type the length.',
+  slabCrossesItself: 'The outline of the slab crosses itself: move a corner so that its edges do not meet.',
+  zoneCrossesItself: 'The outline of the zone crosses itself: move a corner so that its edges do not meet.',
+  crossesItself: 'This outline crosses itself: move a corner so that its edges do not meet.',
+  noArea: 'This outline has no area: draw it again or move its corners apart.',
+  tooFewCorners: 'This item has too few corners: draw it again.',
+  notANumber: 'A corner of this item is nowhere: draw it again.',
+  facesDoNotMatch: 'The edges of this slab do not fit its corners: set the kinds of its edges again.',
+  machineMissing: 'The machine of this zone is gone: choose another in Prep.',
+  zoneOutsideSlab: 'This zone lies outside the slab: move it on to the floor.',
+  findingOutsideSlab: 'This finding lies outside the net floor: move it, or draw it again.',
+  crackOutsideSlab: 'This crack lies outside the net floor: move it, or draw it again.',
+  jointOutsideSlab: 'This joint lies outside the net floor: move it, or draw it again.',
+  lineOutsideSlab: 'This line lies outside the net floor: move it, or draw it again.',
+  entranceOutsideSlab: 'This entrance is not on the slab: move it to where machines come in.',
+  obstructionOutsideSlab: 'This obstruction lies outside the slab: move it on to the floor.',
+  gapTooNarrow: 'The machine does not fit through here: what lies behind is counted as hand work.',
+  profileMissing: 'No profile is known for this zone: say what will be laid on it, or set its CSP.',
+  recipeMissing: 'Nobody has planned this zone: the first machine of the fleet stands in, with two passes.',
+  profileNotReached: 'The last pass does not give the profile that is asked for: change the method or the abrasive.',
+  edgeProfileNotReached:
+    'The edge tool does not give the profile that is asked for: change it, or agree on a difference in writing.',
+  zonesOverlap: 'Two zones overlap here: the later one counts, and nothing counts twice.',
+  isolationFilled: 'An isolation joint moves: it is carried through and is not filled.',
+  structuralCrack: 'A structural crack waits for an engineer: it is measured, and no filler is planned.',
+  upstandRemoveNoRate: 'The rate book has no rate for taking this upstand away: price it by hand.',
+  clipFailed: 'This item could not be measured: move one of its corners a little.',
+};
+
+/** A hold as one sentence; by kind and by what calls for it. */
+export const holdWords: Readonly<Record<string, string>> = {
+  'asbestos.finding': 'Suspect asbestos: no work, rate or price here until a laboratory result is recorded.',
+  'asbestos.building':
+    'Old building and a covering nobody has seen: counts as asbestos until the floor is known. Draw the covering or answer the questions.',
+  'lead.finding': 'Paint not tested for lead: no dry grinding, rate or price here until the result is recorded.',
+  'inSlab.cutting': 'What lies in the slab is not located: no crack is chased and nothing is cut until it is.',
+};
+
+export const notAnOfferWords: Readonly<Record<string, string>> = {
+  builtBefore1981: 'Open: was it built 1980 or earlier?',
+  coatingOrTile: 'Open: is there a coating or old tile on the floor?',
+  inSlab: 'Open: is anything in the slab?',
+  gasAppliance: 'Open: is there a gas appliance in the room?',
+  coveringNotDrawn: 'There is a coating or tile on the floor, and none is drawn: draw it in Survey.',
+  'hold.asbestos': 'A zone is held: suspect asbestos.',
+  'hold.lead': 'A zone is held: paint not tested for lead.',
+  'hold.inSlab': 'Cutting is held: what lies in the slab is not located.',
+  priceMissing: 'Something on this job has no price yet: set it on the money page.',
+  pageNotTrued: 'The page is not trued: there are no quantities yet.',
+  noSlab: 'No slab is drawn: there are no quantities yet.',
+  noFloor: 'This floor is gone.',
+};
+
+export const noticeWords: Readonly<Record<string, string>> = {
+  samplePrices: 'with sample wages and prices',
+  gasAppliance: 'Gas appliance in the room: off and covered by somebody licensed before dust or solvent.',
+};
+
+/** How far a recipe gets against the profile that is asked for. */
+export const reachWords = {
+  ok: 'Reaches the profile.',
+  mockUp: 'Reaches it by practice only: agree on a mock-up first.',
+  tooSmooth: 'Too smooth: it does not get that rough.',
+  tooRough: 'Too rough: it will show through.',
+  noTool: 'No tool is chosen.',
+} as const;
+
+/**
+ * Cautions beside the work. Limits: 29 CFR 1926.1153 (silica), 1926.1101 (asbestos), 1926.62 (lead), 1926.52 (noise),
+ * 1910.134 (respirators); NIOSH 96-118 (carbon monoxide). The rest is common practice, no source.
+ */
+export const cautionWords = {
+  asbestos: 'Suspect asbestos: stop, wet it, leave the room, call accredited people.',
+  lead: 'Paint may hold lead: no dry sanding or grinding until it is tested.',
+  locate: 'Locate cables, pipes, heating and tendons before anything is cut or chipped.',
+  gas: 'Gas appliance: off and covered by somebody licensed before dust or solvent. Nothing that burns.',
+  silica:
+    'Silica dust: shroud and dust collector always on. A handheld tool indoors for over four hours in a shift needs a respirator.',
+  silicaNotListed:
+    'Silica dust: this method is not in Table 1, so exposure has to be assessed. That is not "nothing needed".',
+  vacuumBetweenPasses: 'HEPA vacuum between passes indoors. No dry sweeping, no blowing.',
+  earsEyes: 'Hearing and eye protection.',
+  wheel: 'Right guard, right wheel, right speed: it can kick or burst.',
+  vibration: 'Vibration: take turns, keep hands warm.',
+  chips: 'Flying chips: face shield, boots, keep others away.',
+  electric: 'Ground-fault protection on every circuit; cords whole, out of water and walkways.',
+  heavy: 'Heavy: two people or a ramp to load it; check lift and suspended floors.',
+  rotating: 'Turning parts: unplug before changing tools. Tools are hot.',
+  shot: 'Shot rolls underfoot: sweep at once. Never over soft or open joints.',
+  jet: 'Jet wounds need a doctor at once: keep everybody out of its reach.',
+  chemical: 'Skin, eyes, fumes: gloves, goggles, air. Acid into water, never the other way; never mix products.',
+  fire: 'Sparks and vapour: nothing that burns near by; permit and fire watch where the site asks for them.',
+  fumes: 'Engine fumes: carbon monoxide kills indoors, also with doors open. Use electric inside.',
+  slips: 'Wet floor: slips. Slurry is alkaline: keep it out of drains.',
+  rideOn: 'Ride-on: seat belt; keep off pits, docks and people.',
+  resin: 'Two-part resins: gloves and air; they can make the skin and lungs allergic.',
+  localLaw: 'Local law and the site rules come first. Licensed people do electrical, asbestos, lead, structural work.',
+} as const;
