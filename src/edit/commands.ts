@@ -27,6 +27,7 @@ import { recordTick } from './recordTick.ts';
 import { removeCorner } from './removeCorner.ts';
 import { removeRecords } from './removeRecords.ts';
 import { reorder } from './reorder.ts';
+import { replacePage } from './replacePage.ts';
 import { restore } from './restore.ts';
 import { setEdge } from './setEdge.ts';
 import { setField } from './setField.ts';
@@ -35,6 +36,7 @@ import { setRateRow } from './setRateRow.ts';
 import { setRecipe } from './setRecipe.ts';
 import { setUpstand } from './setUpstand.ts';
 import { startJob } from './startJob.ts';
+import { truePage } from './truePage.ts';
 
 /** Every way a plan can change, by name. The name is the label of its undo step. */
 export const commands: Readonly<Record<string, Command<Json>>> = {
@@ -65,6 +67,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   removeCorner,
   removeRecords,
   reorder,
+  replacePage,
   restore,
   setEdge,
   setField,
@@ -73,4 +76,5 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   setRecipe,
   setUpstand,
   startJob,
+  truePage,
 };

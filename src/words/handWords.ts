@@ -50,6 +50,7 @@ const refusals: Readonly<Record<string, string>> = {
   dimensionsDisagree: 'The dimensions do not fit together. Check the lengths, or take the wrong one out.',
   doorwayWhole: 'A doorway stays in one piece. Add the corner in the wall beside it.',
   edgeIsNoWall: 'An opening goes into a wall edge, and this edge is open already. Pick a wall edge.',
+  edgeNeeded: 'Tap nearer to an edge of the slab.',
   idTaken: 'This was drawn already. Nothing was added twice.',
   jobStarted: 'This job has been started. Make a new job instead.',
   jobStays: 'The job itself cannot be removed here. Remove it in the list of jobs.',
@@ -69,7 +70,11 @@ const refusals: Readonly<Record<string, string>> = {
   openingsOverlap: 'Two openings would overlap. Move it along the wall, or type a smaller width.',
   passTimes: 'A pass goes over the floor at least once. Type 1 or more.',
   pageNotTrued: 'The page needs at least one known length. Pick its two ends and type it.',
+  pageNeeded: 'Choose the plan page to true first.',
   pathNotStarted: 'Set a point first, then type the length of the next line.',
+  pickOffPage: 'This point is not on the plan page. Pick both ends on the page.',
+  pickTwoEnds: 'Pick both ends of a known length on the page first, then type the length.',
+  picksTooNear: 'The two ends are too near to each other. Pick a longer length, as long as the page shows.',
   restTaken: 'This floor has a zone for the rest of the slab already. Change that one.',
   slotFixed: 'This cannot be changed: numbers such as C7 are given once.',
   tooFewCorners: 'Too few corners: an area needs three, a line needs two.',
@@ -91,3 +96,60 @@ export function refusalSentence(code: string): string {
 
 /** Every code that has a sentence. */
 export const refusalCodes: readonly string[] = Object.keys(refusals);
+
+/** What to do next, by the code a tool gives; a refusal in its place says why this would not go. */
+const hints: Readonly<Record<string, string>> = {
+  boxInside: 'Let go to pick what lies wholly inside.',
+  boxTouching: 'Let go to pick what lies inside or is touched.',
+  carrying: 'Let go to set it down. Esc puts it back.',
+  crackStart: 'Tap where the crack begins.',
+  dimensionStart: 'Tap one end of the length to show.',
+  edgeKindStart: 'Choose a kind, then tap the edges that are of it.',
+  entranceStart: 'Tap where machines come onto the floor.',
+  findingStart: 'Tap round what you found, or drag a rectangle over it.',
+  jointStart: 'Tap where the joint begins.',
+  levelEnd: 'Pick the other end of the level line.',
+  levelStart: 'Pick one end of a line that is level on the floor.',
+  noteStart: 'Tap where the note belongs.',
+  obstructionStart: 'Tap its middle, or drag a rectangle.',
+  openingSet: 'Tap to set the opening here.',
+  openingStart: 'Tap on a wall or on an edge of the slab.',
+  outOfScopeStart: 'Tap round what is not part of the job, or drag a rectangle.',
+  pathClose: 'Next corner, or tap the first one to close. Type length and turn for an exact one.',
+  pathCorner: 'Next corner. Type length and turn for an exact one.',
+  pathFinish: 'Next point, or Done.',
+  pathNext: 'Next point. Type length and turn for an exact one.',
+  pickHeld: 'Drag it, a corner number or an edge. Tap an edge twice for a corner more.',
+  pickStart: 'Tap an item, or drag a box round several.',
+  readingStart: 'Tap where you measured.',
+  rectangleEnd: 'Let go at the opposite corner.',
+  slabStart: 'Tap the first corner of the slab, or drag a rectangle.',
+  stepsStart: 'Tap round the steps, or drag a rectangle.',
+  trueEnd: 'Pick the other end of this length.',
+  trueLength: 'Type the length between the two ends.',
+  trueStart: 'Pick one end of a length that you know.',
+  upstandStart: 'Tap the edges or obstructions that rise from the floor.',
+  wallStart: 'Tap where the wall begins.',
+  zoneStart: 'Tap round the zone, or drag a rectangle.',
+};
+
+export function hintSentence(code: string): string {
+  return hints[code] ?? refusals[code] ?? '';
+}
+
+export const hintCodes: readonly string[] = Object.keys(hints);
+
+/** The word beside the chalk tick: what the point has met. Nothing where it is free. */
+export const snapWords: Readonly<Record<string, string>> = {
+  corner: 'corner',
+  crossing: 'crossing',
+  middle: 'middle',
+  square: 'square to wall',
+  parallel: 'parallel',
+  extension: 'in line',
+  edge: 'on edge',
+  axis: 'straight',
+  pageLine: 'line on page',
+  grid: 'grid',
+  free: '',
+};
