@@ -31,9 +31,7 @@ function crewFields(id: RecordId, fields: Fields, part: PartOf, currencies: read
 
 /** The records of a crew copy. `part` stands open so that a test can let a slot through and see that it is found. */
 export function crewRecords(doc: Doc, quarantine: Quarantine, part: PartOf = partOf): CrewRecords {
-  const currencies = recordsOf(doc, 'job')
-    .map(({ currency }) => currency)
-    .filter((name) => name !== '');
+  const currencies = recordsOf(doc, 'job').flatMap(({ currency }) => currency || []);
   const kept = new Map<RecordId, Fields>();
   for (const [id, fields] of doc) {
     const open = crewFields(id, fields, part, currencies);

@@ -57,6 +57,8 @@ export interface WrittenFile {
   readonly bytes: Uint8Array;
   /** Number of the last change in it. */
   readonly seq: number;
+  /** Hashes of pictures that the plan names and the file does not hold, because they could not be read. */
+  readonly missingImages: readonly string[];
 }
 
 export type OpenJob =
@@ -175,7 +177,9 @@ async function keptJob(
 
   /** Images of this job: those still waiting to be written, then those in the database. */
   async function allImages(): Promise<Map<string, ImageFile>> {
-    const kept = inMemory ? new Map<string, ImageFile>() : new Map(await imagesOf(keep, id));
+    // A file without a picture that cannot be read is better than no file.
+    const stored = inMemory ? new Map() : await imagesOf(keep, id).catch(() => new Map());
+    const kept = new Map<string, ImageFile>(stored);
     const waiting = [...imagesNamed(store.getState())].flatMap((hash) => saving.image(hash) ?? []);
     const files = await Promise.all(waiting.map(async (row) => [row.hash, await imageFile(row)] as const));
     for (const [hash, file] of files) kept.set(hash, file);
@@ -188,7 +192,18 @@ async function keptJob(
     return (await db.get('images', [id, hash])) ?? null;
   }
 
-  const jobName = (): string => recordsOf(store.getState(), 'job')[0]?.name ?? '';
+  async function writtenFile(copy: 'whole' | 'crew'): Promise<WrittenFile> {
+    const at = seq + saving.waiting().length;
+    const doc = store.getState();
+    const images = await allImages();
+    const write = copy === 'whole' ? writeJobFile : writeCrewCopy;
+    return {
+      fileName: fileNameFor(recordsOf(doc, 'job')[0]?.name ?? '', copy),
+      bytes: write(doc, quarantine(), images, opened.head),
+      seq: at,
+      missingImages: [...imagesNamed(doc)].filter((hash) => !images.has(hash)),
+    };
+  }
 
   return {
     id,
@@ -214,18 +229,8 @@ async function keptJob(
     async image(hash) {
       return (saving.image(hash) ?? (await storedImage(hash)))?.blob ?? null;
     },
-    async writeFile() {
-      const at = seq + saving.waiting().length;
-      const doc = store.getState();
-      const bytes = writeJobFile(doc, quarantine(), await allImages(), opened.head);
-      return { fileName: fileNameFor(jobName(), 'whole'), bytes, seq: at };
-    },
-    async writeCrewFile() {
-      const at = seq + saving.waiting().length;
-      const doc = store.getState();
-      const bytes = writeCrewCopy(doc, quarantine(), await allImages(), opened.head);
-      return { fileName: fileNameFor(jobName(), 'crew'), bytes, seq: at };
-    },
+    writeFile: () => writtenFile('whole'),
+    writeCrewFile: () => writtenFile('crew'),
     async copySaved(file) {
       if (!inMemory) await noteCopy(keep, id, { fileName: file.fileName, seq: file.seq });
     },

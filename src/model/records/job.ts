@@ -8,7 +8,8 @@ export const jobSchema = z.looseObject({
   place: z.optional(text),
   customer: z.optional(text),
   units: z.enum(['metric', 'imperial']),
-  currency: text,
+  /** Money: a crew copy has none. */
+  currency: z.optional(text),
   startedAs: z.optional(z.enum(['blank', 'garage', 'warehouse', 'showroom', 'kitchen'])),
   startedOn: z.optional(moment),
   /** An invented example. Shown on every page of it. */
