@@ -84,6 +84,13 @@ export const resultText = {
   sampled: 'Only a laboratory or an accredited survey clears a hold, never a look.',
 };
 
+export const holdText = {
+  asbestos: { title: 'Hold: suspect asbestos', test: 'Asbestos' },
+  lead: { title: 'Hold: paint not tested for lead', test: 'Lead' },
+  inSlab: { title: 'Hold: what lies in the slab', test: 'Located' },
+  resultOf: (test: string, tag: string, term: string): string => `${test}, ${tag} ${term}`,
+};
+
 export const prepText = {
   zones: 'Zones',
   rest: 'Rest of the slab',
@@ -147,13 +154,6 @@ export const prepText = {
   profileCheck: 'Profile',
   inField: 'In the field',
   atEdge: 'At the edge',
-  reach: {
-    ok: 'Reaches it.',
-    mockUp: 'By what installers get, not by the cautious figure: agree on a mock-up first.',
-    tooSmooth: 'Does not reach it: too smooth.',
-    tooRough: 'Does not reach it: too rough.',
-    noTool: 'No tool is set.',
-  },
   toolGives: (tool: string, csp: string): string => `${tool} gives ${csp}.`,
   edgeMust: 'Edges must reach the profile of the zone too: choose another edge tool, or agree on the difference in writing before work starts.',
   splits: 'How the zone splits',
@@ -180,7 +180,6 @@ export const prepText = {
   allHours: 'Crew hours',
   price: 'Price',
   cautions: 'Cautions',
-  localLaw: 'Local law and the site rules come first. Licensed people do electrical, asbestos, lead, structural work.',
   waiting: 'Measuring',
 };
 

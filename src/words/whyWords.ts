@@ -32,9 +32,9 @@ export const takeoffText = {
   held: 'held',
   heldTitle: 'Held: no rate until the result is recorded',
   rest: 'Rest',
-  copyCsv: 'Copy as a table',
+  copyCsv: 'Copy as CSV',
   saveCsv: 'Save as CSV',
-  copied: 'The takeoff is on the clipboard as a table.',
+  copied: 'The takeoff is on the clipboard as CSV.',
   notCopied: 'This browser does not let the page copy. Save it as CSV instead.',
   money: 'Wages and prices',
   rateBook: 'Rate book',
@@ -42,16 +42,6 @@ export const takeoffText = {
   noneYet: 'No quantities yet',
   asOf: 'Old numbers: measuring again',
   from: (low: string, high: string): string => `${low} to ${high}`,
-  tradeNames: {
-    floor: 'Floor',
-    edge: 'Edge',
-    line: 'Line',
-    spot: 'Spot',
-    hours: 'Hours',
-    material: 'Material',
-    dust: 'Dust',
-    money: 'Money',
-  },
 };
 
 export const whyText = {
@@ -82,6 +72,7 @@ export const rateText = {
   title: 'Rate book of this job',
   intro: 'The job keeps the rates it was priced with. Low, likely and high are as they are, not hours: a high rate makes few hours.',
   edit: 'Change',
+  rateOf: (name: string): string => `Rate: ${name}`,
   low: 'Low',
   likely: 'Likely',
   high: 'High',

@@ -1,12 +1,12 @@
 import type { ReactElement } from 'react';
 import css from './Cards.module.css';
-import { crackDo } from './crackDo.ts';
 import { setTick, tickOf } from './ticks.ts';
 import type { CrewZone } from './useCrewZones.ts';
 import { cx } from '../look/cx.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { useDoc, useUnits } from '../plan.ts';
 import { onFloor, type Held } from '../../model/doc.ts';
+import { crackDoText } from '../../exchange/zoneCardText.ts';
 import { showFineSize } from '../../model/showLength.ts';
 import { figureText, showRun } from '../../model/showNumber.ts';
 import { crewText } from '../../words/siteWords.ts';
@@ -47,7 +47,7 @@ function CrackRow({ crack, metres }: { readonly crack: Held<'crack'>; readonly m
       <th scope="row">{crack.tag}</th>
       <td>{figureText(showRun(metres, units))}</td>
       <td>{crack.widthMm === null ? '–' : figureText(showFineSize(crack.widthMm, units))}</td>
-      <td>{crackDo(crack, units)}</td>
+      <td>{crackDoText(crack, units)}</td>
       <td>
         <button type="button" role="checkbox" aria-checked={done} aria-label={`${crewText.done}: ${crack.tag}`} onClick={() => setTick(crack.id, 'crack', !done)}>
           <span className={cx(css.box, css.small, done && css.done)}>{done && <Icon name="done" />}</span>

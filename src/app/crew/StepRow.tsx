@@ -1,10 +1,10 @@
 import type { ReactElement } from 'react';
 import css from './Cards.module.css';
-import { stepWords } from './stepWords.ts';
 import { setTick, tickOf } from './ticks.ts';
 import { cx } from '../look/cx.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { useDoc, useUnits } from '../plan.ts';
+import { stepText } from '../../exchange/zoneCardText.ts';
 import type { ZoneStep } from '../../exchange/zoneSteps.ts';
 import { crewText } from '../../words/siteWords.ts';
 
@@ -19,7 +19,7 @@ export function StepRow({ step, number, csp }: StepRowProps): ReactElement {
   const units = useUnits();
   const tick = useDoc((doc) => tickOf(doc, step.of, step.what));
   const done = tick?.done ?? false;
-  const words = stepWords(step, units, csp);
+  const words = stepText(step, units, csp);
   return (
     <button type="button" role="checkbox" aria-checked={done} className={css.step} onClick={() => setTick(step.of, step.what, !done)}>
       <span className={cx(css.box, done && css.done)}>{done ? <Icon name="done" /> : number}</span>

@@ -5,7 +5,6 @@ import { judgeReading, limitText } from './judgeReading.ts';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
-import { readNumber } from '../parts/NumberField.tsx';
 import { Picker } from '../parts/Picker.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { newId, planStoreNow, run, useFloor } from '../plan.ts';
@@ -14,6 +13,7 @@ import { zoneName } from '../prep/zoneNames.ts';
 import { answeredBy, setAnsweredBy } from '../questions/answeredBy.ts';
 import { say } from '../session.ts';
 import { isDay, today } from '../today.ts';
+import { parseNumber } from '../../model/parseNumber.ts';
 import type { Held } from '../../model/doc.ts';
 import type { RecordId } from '../../model/cell.ts';
 import { readingOf, surveyReadings } from '../../takeoff/rates/surveyReadings.ts';
@@ -62,7 +62,8 @@ export function ReadingDialog({ reading, onClose }: { readonly reading: Held<'re
   const [asked, setAsked] = useState(false);
   const more = (fields: Partial<Draft>): void => setDraft((was) => ({ ...was, ...fields }));
   const row = draft.kind ? readingOf(draft.kind) : null;
-  const value = readNumber(draft.value);
+  const parsed = parseNumber(draft.value, { negative: true });
+  const value = parsed.ok ? parsed.value : null;
   const judged = row ? judgeReading(row, value) : null;
   const verdict = draft.verdict ?? verdictOf(judged);
   const faults = {

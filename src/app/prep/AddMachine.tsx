@@ -6,7 +6,6 @@ import { Picker } from '../parts/Picker.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { newId, run } from '../plan.ts';
 import type { Json, RecordId } from '../../model/cell.ts';
-import type { Machine } from '../../model/records/machine.ts';
 import { defaultMachine } from '../../takeoff/fleet.ts';
 import { isHandMethod, methods } from '../../takeoff/rates/methods.ts';
 import { machineText, resultText } from '../../words/stageWords.ts';
@@ -27,7 +26,7 @@ export function AddMachine({ onAdded, onClose }: AddMachineProps): ReactElement 
     const machine = method ? defaultMachine(method) : null;
     if (!machine) return;
     const id = newId('machine');
-    const fields = { ...(machine as Machine & Record<string, Json>), name: name.trim() || machine.name };
+    const fields = { ...machine, name: name.trim() || machine.name } as { readonly [slot: string]: Json };
     if (!run('addMachine', { id, fields })) return;
     onAdded(id, machine.method);
     onClose();

@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import css from './PrepRight.module.css';
-import { cautionPictogram } from './cautionPictogram.ts';
+import { cautionPictogram } from '../../exchange/cautionPictogram.ts';
 import { cx } from '../look/cx.ts';
 import { Pictogram } from '../parts/Pictogram.tsx';
 import { useDoc, useFloor, useTakeoff } from '../plan.ts';

@@ -9,7 +9,6 @@ import type { Json } from '../../model/cell.ts';
 import { recordOf, recordsOf } from '../../model/doc.ts';
 import { showLength } from '../../model/showLength.ts';
 import { figureText } from '../../model/showNumber.ts';
-import type { Machine } from '../../model/records/machine.ts';
 import { passageMm } from '../../takeoff/planShape.ts';
 import type { PlannedMachine } from '../../takeoff/prep.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
@@ -36,7 +35,7 @@ function setMachine(machine: PlannedMachine, fields: Readonly<Record<string, Jso
     return;
   }
   const { id: _standIn, ...book } = machine;
-  run('addMachine', { id: newId('machine'), fields: { ...(book as Machine & Record<string, Json>), ...fields } });
+  run('addMachine', { id: newId('machine'), fields: { ...(book as Readonly<Record<string, Json>>), ...fields } });
 }
 
 /** Sizes, clearances and lap of a machine: what its reach is computed from. */
@@ -72,7 +71,7 @@ export function MachineSheet({ machine: asked, onClose }: { readonly machine: Pl
             kind="size"
             mm={machine.clearanceMm[face]}
             maxMm={5000}
-            onSet={(mm) => mm !== null && set({ clearanceMm: { ...machine.clearanceMm, [face]: mm } })}
+            onSet={(mm) => mm !== null && set({ clearanceMm: { ...machine.clearanceMm, [face]: mm } as Json })}
           />
         ))}
       </div>

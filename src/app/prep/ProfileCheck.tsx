@@ -7,6 +7,7 @@ import { cspText } from './zoneNames.ts';
 import type { Held } from '../../model/doc.ts';
 import { profileCheck, type ReachOf } from '../../takeoff/profile.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
+import { reachWords } from '../../words/takeoffWords.ts';
 import { prepText } from '../../words/stageWords.ts';
 
 /** Whether the recipe reaches the profile, in the field and at the edge, and if not why. */
@@ -36,7 +37,7 @@ function ReachLine({ where, of }: { readonly where: string; readonly of: ReachOf
     <div className={cx(css.check, fails && css.failing)}>
       <dt>{where}</dt>
       <dd>
-        {prepText.reach[of.reach]}
+        {reachWords[of.reach]}
         {tool && <span>{gives ? prepText.toolGives(tool, gives) : tool}</span>}
       </dd>
     </div>

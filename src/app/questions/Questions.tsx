@@ -6,6 +6,7 @@ import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { run, useJob } from '../plan.ts';
+import type { Json } from '../../model/cell.ts';
 import { answerWords, questionSlots, questionsText, questionWords, resultText, type AnswerCode, type QuestionSlot } from '../../words/stageWords.ts';
 import { today } from '../today.ts';
 
@@ -67,7 +68,7 @@ export function Questions(): ReactElement | null {
           what={questionsText.locate}
           words={{ clear: resultText.located, found: resultText.notLocated }}
           onClose={() => setLocating(false)}
-          onSave={(clearance) => run('recordClearance', { record: job.id, slot: 'inSlabLocated', clearance })}
+          onSave={(clearance) => run('recordClearance', { record: job.id, slot: 'inSlabLocated', clearance: clearance as Json })}
         />
       )}
     </div>

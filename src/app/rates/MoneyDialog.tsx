@@ -25,6 +25,7 @@ export function MoneyDialog(): ReactElement | null {
   const job = useJob();
   const money = useDoc(rateBook);
   if (!job) return null;
+  const { id: jobId, currency } = job;
   const { pricing } = money;
   const prices = samplePrices.flatMap((row) => money.price(row.code) ?? []);
   const kinds = {
@@ -45,11 +46,11 @@ export function MoneyDialog(): ReactElement | null {
   }
   function setCurrency(typed: string): void {
     const currency = typed.toUpperCase();
-    if (CURRENCY.test(currency)) run('setField', { id: job?.id ?? '', slot: 'currency', value: currency });
+    if (CURRENCY.test(currency)) run('setField', { id: jobId, slot: 'currency', value: currency });
     else say(moneyText.currencyFault);
   }
   const price = (row: PricedAmount): ReactElement => (
-    <MoneyField key={row.code} row={row} currency={job.currency} onSet={(amount) => setPrice(row, amount)} />
+    <MoneyField key={row.code} row={row} currency={currency ?? ''} onSet={(amount) => setPrice(row, amount)} />
   );
   const percent = (slot: 'burdenPct' | 'overheadPct' | 'marginPct', label: string, note?: string): ReactElement => (
     <NumberField label={label} unit="%" value={pricing[slot]} min={0} max={slot === 'marginPct' ? MOST_PCT : 400} say={note ?? null} onSet={(value) => value !== null && setPricing({ [slot]: value })} />
@@ -78,7 +79,7 @@ export function MoneyDialog(): ReactElement | null {
         <h3>{moneyText.wages}</h3>
         {kinds.wages.map(price)}
         {percent('burdenPct', moneyText.burden)}
-        <TextField label={moneyText.currency} value={job.currency} onSet={setCurrency} />
+        <TextField label={moneyText.currency} value={currency ?? ''} onSet={setCurrency} />
         <h3>{moneyText.crew}</h3>
         <NumberField label={moneyText.crewSize} value={pricing.crew} min={1} max={40} decimals={0} onSet={(crew) => crew !== null && setPricing({ crew })} />
         <NumberField label={moneyText.hoursADay} unit="h" value={pricing.hoursADay} min={1} max={24} onSet={(hoursADay) => hoursADay !== null && setPricing({ hoursADay })} />
@@ -99,7 +100,7 @@ export function MoneyDialog(): ReactElement | null {
             value={pricing.contingencyPct[value]}
             min={0}
             max={100}
-            onSet={(percentage) => percentage !== null && setPricing({ contingencyPct: { ...pricing.contingencyPct, [value]: percentage } })}
+            onSet={(percentage) => percentage !== null && setPricing({ contingencyPct: { ...pricing.contingencyPct, [value]: percentage } as Json })}
           />
         ))}
       </div>

@@ -5,6 +5,7 @@ import { WhySources } from './WhySources.tsx';
 import { lineTitle } from './lineTitle.ts';
 import { showQuantity } from './showQuantity.ts';
 import { figureText } from '../../model/showNumber.ts';
+import { whyLine } from './whyLine.ts';
 import { askWhy, light, useSession } from '../session.ts';
 import { useDoc, useJob, useTakeoff, useUnits } from '../plan.ts';
 import { Button } from '../parts/Button.tsx';
@@ -16,7 +17,7 @@ import { takeoffText, whyText } from '../../words/whyWords.ts';
 export function WhyDock(): ReactElement {
   const key = useSession((now) => now.why);
   const { takeoff } = useTakeoff();
-  const line = takeoff?.lines.find((each) => each.key === key) ?? null;
+  const line = takeoff && key !== null ? whyLine(takeoff, key) : null;
   if (!takeoff || !line) {
     return (
       <div className={css.empty}>

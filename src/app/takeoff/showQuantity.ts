@@ -48,3 +48,10 @@ export function showQuantity(value: number, unit: string, units: Units, currency
   const figure = show ? show(value, units) : { figure: trimmed(value), unit };
   return { figure: figure.figure, unit: unitOnScreen(figure.unit) };
 }
+
+/** The unit that stands beside the name of a row; feet and square feet where the screen shows them. */
+export function unitShown(unit: string, units: Units): string {
+  if (unit === 'money' || unit === 'minor') return '';
+  // A figure well over the bounds at which small amounts take a smaller unit.
+  return showQuantity(1000, unit, units, 'USD').unit;
+}

@@ -1,0 +1,47 @@
+import type { ReactElement } from 'react';
+import css from './PrepRight.module.css';
+import { zoneKey } from './zoneNames.ts';
+import { Figure } from '../parts/Figure.tsx';
+import { useJob, useTakeoff } from '../plan.ts';
+import { askWhy } from '../session.ts';
+import { moneyOnScreen } from '../takeoff/showQuantity.ts';
+import type { Held } from '../../model/doc.ts';
+import { showHours } from '../../model/showNumber.ts';
+import type { Line } from '../../takeoff/line.ts';
+import { prepText, questionsText } from '../../words/stageWords.ts';
+import { takeoffText } from '../../words/whyWords.ts';
+
+/** Hours and price of one zone; each figure asks why. A held zone has neither. */
+export function ZoneMoney({ zone }: { readonly zone: Held<'zone'> }): ReactElement | null {
+  const { takeoff } = useTakeoff();
+  const currency = useJob()?.currency ?? 'USD';
+  if (!takeoff) return null;
+  const lineOf = (code: string): Line | undefined => takeoff.lines.find((line) => line.code === code && line.zone === zoneKey(zone));
+  const hours = lineOf('hours.zone');
+  const price = lineOf('money.priceShare');
+  if (!hours) return null;
+  const { low, likely, high } = hours.quantity;
+  return (
+    <section aria-label={prepText.hoursAndPrice}>
+      <button type="button" className={css.why} onClick={() => askWhy(hours.key)}>
+        <span>{prepText.allHours}</span>
+        <span>
+          <Figure of={showHours(likely)} size="title" />
+          <small>{takeoffText.from(showHours(low).figure, `${showHours(high).figure} h`)}</small>
+        </span>
+      </button>
+      {price && (
+        <button type="button" className={css.why} onClick={() => askWhy(price.key)}>
+          <span>
+            {prepText.price}
+            {takeoff.notices.includes('samplePrices') && <small>{questionsText.sample}</small>}
+          </span>
+          <span>
+            <Figure of={{ figure: moneyOnScreen(price.quantity.likely, currency), unit: '' }} size="title" />
+            <small>{takeoffText.from(moneyOnScreen(price.quantity.low, currency), moneyOnScreen(price.quantity.high, currency))}</small>
+          </span>
+        </button>
+      )}
+    </section>
+  );
+}

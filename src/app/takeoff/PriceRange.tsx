@@ -1,0 +1,58 @@
+import type { ReactElement } from 'react';
+import css from './PriceRange.module.css';
+import { moneyOnScreen } from './showQuantity.ts';
+import { Button } from '../parts/Button.tsx';
+import { useJob } from '../plan.ts';
+import { NotAnOffer } from '../questions/NotAnOffer.tsx';
+import { Questions } from '../questions/Questions.tsx';
+import { askWhy } from '../session.ts';
+import { showHours } from '../../model/showNumber.ts';
+import type { Takeoff } from '../../takeoff/port.ts';
+import { questionsText } from '../../words/stageWords.ts';
+import { priceText, takeoffText } from '../../words/whyWords.ts';
+
+/** The range on the spot, on a phone: what it is, how sure it is, and the four questions that stand before it. */
+export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactElement {
+  const currency = useJob()?.currency ?? 'USD';
+  const price = takeoff.lines.find((line) => line.code === 'money.price');
+  const hours = takeoff.lines.find((line) => line.code === 'hours.crew');
+  const money = (minor: number): string => moneyOnScreen(minor, currency);
+  return (
+    <section className={css.price} aria-label={priceText.title}>
+      <NotAnOffer takeoff={takeoff} asks={false} />
+      {price ? (
+        <div className={css.range}>
+          <p className={css.figure}>{takeoffText.from(money(price.quantity.low), money(price.quantity.high))}</p>
+          <Bar low={price.quantity.low} likely={price.quantity.likely} high={price.quantity.high} />
+          <p className={css.under}>
+            <b>{priceText.likely(money(price.quantity.likely))}</b>
+            {hours && <span>{takeoffText.from(showHours(hours.quantity.low).figure, `${showHours(hours.quantity.high).figure} h`)}</span>}
+          </p>
+          {takeoff.notices.includes('samplePrices') && <p className={css.sample}>{questionsText.sample}</p>}
+          <div className={css.buttons}>
+            <Button onClick={() => askWhy(price.key)}>{priceText.why}</Button>
+            <Button wide blocked={takeoff.notAnOffer.length > 0 ? priceText.issueBlocked : priceText.issueLater}>
+              {priceText.issue}
+            </Button>
+          </div>
+        </div>
+      ) : (
+        <div className={css.range}>
+          <b>{priceText.none}</b>
+          <p>{priceText.noneHelp}</p>
+        </div>
+      )}
+      <Questions />
+    </section>
+  );
+}
+
+/** Where the likely price stands between low and high. */
+function Bar({ low, likely, high }: { readonly low: number; readonly likely: number; readonly high: number }): ReactElement {
+  const at = high > low ? ((likely - low) / (high - low)) * 100 : 50;
+  return (
+    <div className={css.bar} aria-hidden="true">
+      <i style={{ left: `${String(at)}%` }} />
+    </div>
+  );
+}

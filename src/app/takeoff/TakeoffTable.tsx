@@ -1,0 +1,104 @@
+import { useState, type ReactElement } from 'react';
+import css from './TakeoffTable.module.css';
+import { rowName, zoneTitle } from './lineTitle.ts';
+import { PriceFoot } from './PriceFoot.tsx';
+import { PriceRange } from './PriceRange.tsx';
+import { QuantityCell } from './QuantityCell.tsx';
+import { TakeoffBar, type Which } from './TakeoffBar.tsx';
+import { unitShown } from './showQuantity.ts';
+import { cx } from '../look/cx.ts';
+import { useLayout } from '../look/useLayout.ts';
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { useDoc, useTakeoff, useUnits } from '../plan.ts';
+import { NotAnOffer } from '../questions/NotAnOffer.tsx';
+import { lineTable, type LineTable, type TableCell, type TableRow } from '../../takeoff/lineTable.ts';
+import type { Trade } from '../../takeoff/line.ts';
+import type { Takeoff } from '../../takeoff/port.ts';
+import { notAnOfferWords, tradeWords } from '../../words/takeoffWords.ts';
+import { takeoffText } from '../../words/whyWords.ts';
+
+/** The price has its own foot of the table. */
+const PRICE = 'money.price';
+/** What is no single number, but low, likely and high. */
+const RANGED: readonly Trade[] = ['hours', 'material', 'dust', 'money'];
+
+/** Every quantity, hour, material and amount, by zone and in total. Each figure is a button that asks why. */
+export function TakeoffTable(): ReactElement {
+  const { takeoff, stale } = useTakeoff();
+  const [which, setWhich] = useState<Which>('likely');
+  const phone = useLayout() === 'phone';
+  if (!takeoff) return <EmptyState title={takeoffText.noneYet} sentence={takeoffText.asOf} />;
+  if (takeoff.blocked) return <EmptyState title={takeoffText.noneYet} sentence={notAnOfferWords[takeoff.blocked] ?? takeoff.blocked} />;
+  return (
+    <div className={cx(css.takeoff, stale && css.stale)} aria-busy={stale}>
+      {phone ? <PriceRange takeoff={takeoff} /> : <NotAnOffer takeoff={takeoff} />}
+      <TakeoffBar which={which} onWhich={setWhich} takeoff={takeoff} />
+      <div className={css.scroll} role="region" aria-label={takeoffText.work} tabIndex={0}>
+        <Table takeoff={takeoff} which={which} />
+      </div>
+    </div>
+  );
+}
+
+function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: Which }): ReactElement {
+  const doc = useDoc((now) => now);
+  const table = lineTable(takeoff);
+  const price = table.groups.flatMap((group) => group.rows).find((row) => row.code === PRICE) ?? null;
+  return (
+    <table className={css.table}>
+      <thead>
+        <tr>
+          <th scope="col">{takeoffText.work}</th>
+          {table.zones.map((zone) => (
+            <th key={zone.id} scope="col">
+              {zoneTitle(zone.id, doc)}
+              {zone.held !== null && <span className={css.heldTag}>{takeoffText.held}</span>}
+            </th>
+          ))}
+          <th scope="col">{takeoffText.total}</th>
+        </tr>
+      </thead>
+      {table.groups.map((group) => (
+        <tbody key={group.trade}>
+          <tr className={css.group}>
+            <th scope="rowgroup" colSpan={table.zones.length + 2}>
+              {tradeWords[group.trade]}
+              {RANGED.includes(group.trade) && `, ${takeoffText[which].toLowerCase()}`}
+            </th>
+          </tr>
+          {group.rows
+            .filter((row) => row !== price)
+            .map((row) => (
+              <Row key={row.key} row={row} zones={table.zones} which={which} />
+            ))}
+        </tbody>
+      ))}
+      <PriceFoot takeoff={takeoff} table={table} price={price} which={which} />
+    </table>
+  );
+}
+
+interface RowProps {
+  readonly row: TableRow;
+  readonly zones: LineTable['zones'];
+  readonly which: Which;
+}
+
+function Row({ row, zones, which }: RowProps): ReactElement {
+  const doc = useDoc((now) => now);
+  const unit = unitShown(row.unit, useUnits());
+  const name = rowName(row, doc);
+  const cell = (of: TableCell | null): ReactElement => <QuantityCell cell={of} name={name} unit={row.unit} which={which} />;
+  return (
+    <tr>
+      <th scope="row">
+        {name}
+        {unit !== '' && <span className={css.unit}>{unit}</span>}
+      </th>
+      {zones.map((zone) => (
+        <td key={zone.id}>{cell(row.cells.get(zone.id) ?? null)}</td>
+      ))}
+      <td className={css.total}>{cell(row.total)}</td>
+    </tr>
+  );
+}

@@ -1,0 +1,32 @@
+import { sumOf } from '../../takeoff/formula.ts';
+import type { Line } from '../../takeoff/line.ts';
+import { makeLine } from '../../takeoff/makeLine.ts';
+import type { Takeoff } from '../../takeoff/port.ts';
+import { lineTerm } from '../../takeoff/terms.ts';
+
+const PLUS = ' + ';
+
+/** The key under which a figure that adds up several lines asks why; that of the line itself when it is one. */
+export function whyKey(lines: readonly Line[]): string | null {
+  return lines.length === 0 ? null : lines.map((line) => line.key).join(PLUS);
+}
+
+/** The line that a key speaks of; for a figure that adds lines up, their sum as a line of its own. */
+export function whyLine(takeoff: Takeoff, key: string): Line | null {
+  const lines = key.split(PLUS).flatMap((part) => takeoff.lines.find((line) => line.key === part) ?? []);
+  const [first] = lines;
+  if (!first || lines.length === 1) return first ?? null;
+  const terms = lines.map((line) => lineTerm(line.key, line));
+  const oneZone = lines.every((line) => line.zone === first.zone);
+  const sum = makeLine({
+    code: first.code,
+    trade: first.trade,
+    unit: first.unit,
+    zone: oneZone ? first.zone : null,
+    records: lines.flatMap((line) => line.records),
+    formula: sumOf(terms.map(({ name }) => name)),
+    terms,
+    held: lines.every((line) => line.held !== null) ? first.held : null,
+  });
+  return { ...sum, key };
+}
