@@ -5,6 +5,7 @@
  *   usePlanStore()            the open job's PlanStore (also planStoreNow() outside React)
  *   run(name, args): boolean  runs one command; a refusal is said in the notice strip and answers false
  *   useTakeoff()              { takeoff, stale, preview }: stale while newer numbers are on their way
+ *   useSettledTakeoff()       the takeoff of the plan as it stands, without any preview
  *   undo(), redo(), useSteps()
  *   useJob(), useFloor()      the job record and the floor that is shown (null before there is one)
  *   useOpen()                 id, read-only reason… of the open job, or null on the job list
@@ -35,11 +36,14 @@ export interface OpenJob {
 interface Shown {
   readonly open: OpenJob | null;
   readonly takeoff: Takeoff | null;
+  /** The last answer that was no preview: what the plan itself says. */
+  readonly settled: Takeoff | null;
   readonly answerTick: number;
   readonly preview: boolean;
 }
 
-const useShown = create<Shown>()(() => ({ open: null, takeoff: null, answerTick: -1, preview: false }));
+const NOTHING = { takeoff: null, settled: null, answerTick: -1, preview: false } as const;
+const useShown = create<Shown>()(() => ({ open: null, ...NOTHING }));
 const noJob = planStore();
 let letGo: (() => void) | null = null;
 
@@ -49,11 +53,11 @@ export const newId = idMaker((count) => crypto.getRandomValues(new Uint8Array(co
 export function showJob(open: OpenJob | null): void {
   letGo?.();
   letGo = null;
-  useShown.setState({ open, takeoff: null, answerTick: -1, preview: false });
+  useShown.setState({ open, ...NOTHING });
   if (!open) return;
   const { store, port } = open;
   const stopAnswers = port.listen(({ tick, takeoff, preview }) =>
-    useShown.setState({ takeoff, answerTick: tick, preview }),
+    useShown.setState({ takeoff, answerTick: tick, preview, ...(preview ? {} : { settled: takeoff }) }),
   );
   const stopChanges = store.onChange((change) => port.change(change.writes, change.stamp.tick));
   letGo = () => {
@@ -107,6 +111,11 @@ export function useTakeoff(): { readonly takeoff: Takeoff | null; readonly stale
   return { takeoff, stale: answerTick < store.tick(), preview };
 }
 
+/** The takeoff of the plan itself, while a preview is shown. */
+export function useSettledTakeoff(): Takeoff | null {
+  return useShown((shown) => shown.settled);
+}
+
 export function useJob(): Held<'job'> | null {
   return useDoc((doc) => recordsOf(doc, 'job')[0] ?? null);
 }
@@ -141,6 +150,8 @@ export function run(name: string, args: Json): boolean {
   }
   const result = runCommand(open.store, { name, args });
   if ('refused' in result) {
+    // It is like this already: nothing to say, nothing to take back.
+    if (result.refused === 'noChange') return true;
     say(refusalSentence(result.refused));
     return false;
   }

@@ -25,6 +25,8 @@ export interface MeasureFieldProps {
   readonly minMm?: number;
   readonly maxMm?: number;
   readonly inline?: boolean;
+  /** A length that was measured, not typed: shown to the centimetre or the eighth, not to the grid. */
+  readonly rounded?: boolean;
   readonly say?: string | null;
   readonly inputRef?: Ref<HTMLInputElement>;
   readonly placeholder?: string;
@@ -40,6 +42,11 @@ function startUnit(kind: MeasureKind, units: Units): LengthUnit {
   return kind === 'length' ? fieldUnit(units) : smallFieldUnit(units);
 }
 
+function roundedForField(mm: number, unit: LengthUnit): string {
+  if (unit === 'm') return showLength(mm, 'metric').figure;
+  return unit === 'ft' ? showLength(mm, 'imperial').figure : lengthForField(Math.round(mm), unit);
+}
+
 /** The same length in the other system, under the field. */
 function other(mm: number, kind: MeasureKind, shown: LengthUnit): string {
   const units = shown === 'ft' || shown === 'in' ? 'metric' : 'imperial';
@@ -53,7 +60,7 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
   const id = useId();
   const units = useUnits();
   const [unit, setUnit] = useState<LengthUnit>(() => startUnit(kind, units));
-  const shown = mm === null ? '' : lengthForField(mm, unit);
+  const shown = mm === null ? '' : props.rounded ? roundedForField(mm, unit) : lengthForField(mm, unit);
   const [text, setText] = useState(shown);
   const [fault, setFault] = useState<string | null>(null);
   const typing = useRef(false);

@@ -1,4 +1,4 @@
-import { useEffect, useId, useState, type KeyboardEvent, type ReactElement } from 'react';
+import { useEffect, useId, useRef, useState, type KeyboardEvent, type ReactElement } from 'react';
 import css from './Field.module.css';
 import { cx } from '../look/cx.ts';
 import { parseNumber } from '../../model/parseNumber.ts';
@@ -17,6 +17,10 @@ interface NumberFieldProps {
   /** Arrow keys step by this. */
   readonly step?: number;
   readonly optional?: boolean;
+  /** Always all decimals, so that a live figure does not jump. */
+  readonly fixed?: boolean;
+  /** Enter, after `onSet` if the text had changed. */
+  readonly onEnter?: (value: number | null) => void;
   readonly inline?: boolean;
   readonly say?: string | null;
 }
@@ -24,10 +28,13 @@ interface NumberFieldProps {
 export function NumberField(props: NumberFieldProps): ReactElement {
   const { label, value, onSet, unit, min, max, decimals = 2, step = 1, optional = false, inline = false, say } = props;
   const id = useId();
-  const shown = value === null ? '' : String(Number(value.toFixed(decimals)));
+  const shown = value === null ? '' : props.fixed ? value.toFixed(decimals) : String(Number(value.toFixed(decimals)));
   const [text, setText] = useState(shown);
   const [fault, setFault] = useState<string | null>(null);
+  const typing = useRef(false);
   useEffect(() => {
+    // A live figure must not write over what is being typed.
+    if (typing.current) return;
     setText(shown);
     setFault(null);
   }, [shown]);
@@ -37,21 +44,33 @@ export function NumberField(props: NumberFieldProps): ReactElement {
     if (max !== undefined && next > max) return ui.numberTooLarge(max, unit);
     return null;
   }
-  function set(next: string): void {
-    if (next.trim() === shown) return setFault(null);
+  /** What the field holds now, or 'fault' when it could not be taken. */
+  function set(next: string): number | null | 'fault' {
+    typing.current = false;
+    if (next.trim() === shown) {
+      setFault(null);
+      return value;
+    }
     if (next.trim() === '') {
       if (optional) onSet(null);
       else setText(shown);
-      return;
+      return optional ? null : value;
     }
     const read = parseNumber(next, { negative: min === undefined || min < 0 });
     const wrong = read.ok ? judge(read.value) : numberFault(read.fault, read.what);
     setFault(wrong);
-    if (read.ok && !wrong) onSet(Number(read.value.toFixed(decimals)));
+    if (!read.ok || wrong) return 'fault';
+    const taken = Number(read.value.toFixed(decimals));
+    onSet(taken);
+    return taken;
   }
   function onKeyDown(event: KeyboardEvent): void {
-    if (event.key === 'Enter') set(text);
+    if (event.key === 'Enter') {
+      const taken = set(text);
+      if (taken !== 'fault') props.onEnter?.(taken);
+    }
     if (event.key === 'Escape') {
+      typing.current = false;
       setText(shown);
       setFault(null);
     }
@@ -75,7 +94,10 @@ export function NumberField(props: NumberFieldProps): ReactElement {
           inputMode="decimal"
           autoComplete="off"
           value={text}
-          onChange={(event) => setText(event.target.value)}
+          onChange={(event) => {
+            typing.current = true;
+            setText(event.target.value);
+          }}
           onFocus={(event) => event.target.select()}
           onBlur={() => set(text)}
           onKeyDown={onKeyDown}

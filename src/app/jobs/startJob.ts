@@ -1,0 +1,65 @@
+import type { Cell } from '../../model/cell.ts';
+import { cellsFor } from '../../model/doc.ts';
+import { keysAfter } from '../../model/order.ts';
+import type { Job } from '../../model/records/job.ts';
+import { defaultMachine, FIRST_FLEET } from '../../takeoff/fleet.ts';
+import { defaultMoneyCells, defaultRateCells } from '../../takeoff/rates/defaults.ts';
+import { jobInMemory } from '../keep/openJob.ts';
+import { newJob, startOfJob } from '../keep/jobList.ts';
+import { newId } from '../plan.ts';
+import { say, session } from '../session.ts';
+import { today } from '../today.ts';
+import { jobText } from '../../words/jobWords.ts';
+import { ui } from '../../words/uiWords.ts';
+import { isInMemory, openJobById, showKept, theKeep } from './kept.ts';
+
+export type StartAs = NonNullable<Job['startedAs']>;
+
+/** Machines that each kind of job usually brings; all editable (common practice, no source). */
+const FLEETS: Readonly<Record<StartAs, readonly string[]>> = {
+  garage: FIRST_FLEET,
+  kitchen: FIRST_FLEET,
+  showroom: ['grinder_large', ...FIRST_FLEET],
+  warehouse: ['grinder_large', 'shot_medium', ...FIRST_FLEET],
+  blank: FIRST_FLEET,
+};
+
+function fleetCells(startAs: StartAs): Cell[] {
+  const machines = FLEETS[startAs].flatMap((method) => defaultMachine(method) ?? []);
+  const orders = keysAfter(null, machines.length);
+  return machines.flatMap((machine, index) =>
+    cellsFor(newId('machine'), { ...machine, order: orders[index] ?? '' } as typeof machine),
+  );
+}
+
+/** Countries that build in feet and inches, by the language the device is set to (common practice, no source). */
+function usualUnits(): 'metric' | 'imperial' {
+  return /-(US|LR|MM)\b/.test(navigator.language) ? 'imperial' : 'metric';
+}
+
+/** Makes a job and opens it at once. A name is not asked for: it can be given at any time. */
+export async function startJob(startAs: StartAs, name: string): Promise<void> {
+  const keep = await theKeep();
+  const fields = {
+    name: name.trim() === '' ? jobText.unnamed(jobText.startAs[startAs]) : name.trim(),
+    units: session().units ?? usualUnits(),
+    startedAs: startAs,
+    startedOn: today(),
+    floorName: ui.groundFloor,
+    more: [...fleetCells(startAs), ...defaultRateCells(), ...defaultMoneyCells()],
+  };
+  if (isInMemory(keep)) {
+    const { id, opened } = startOfJob(keep, fields);
+    showKept(await jobInMemory(keep, id, opened));
+    return;
+  }
+  const made = await newJob(keep, fields);
+  if (made.ok) {
+    await openJobById(made.id);
+    return;
+  }
+  // A full disk must not keep anybody from measuring: the job lives in memory until it is saved as a file.
+  const { id, opened } = startOfJob(keep, fields);
+  showKept(await jobInMemory(keep, id, opened));
+  say(jobText.notKept);
+}

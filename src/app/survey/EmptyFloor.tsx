@@ -1,0 +1,44 @@
+import { useState, type ReactElement } from 'react';
+import css from './PlanCanvas.module.css';
+import { onFloor } from '../../model/doc.ts';
+import { FileButton } from '../jobs/FileButton.tsx';
+import { Button } from '../parts/Button.tsx';
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { useDoc, useFloor } from '../plan.ts';
+import { arm, useSession } from '../session.ts';
+import { jobText } from '../../words/jobWords.ts';
+import { floorItems } from './floorItems.ts';
+import { addPage, PAGE_TYPES } from './page/addPage.ts';
+
+/** A floor with nothing on it asks the one question that decides how to begin. */
+export function EmptyFloor(): ReactElement | null {
+  const floor = useFloor();
+  const tool = useSession((now) => now.tool);
+  const [answered, setAnswered] = useState(false);
+  const empty = useDoc(
+    (doc) =>
+      floor !== null && onFloor(doc, 'page', floor.id).length === 0 && floorItems(doc, floor.id, 'metric').length === 0,
+  );
+  if (!empty || answered || tool !== 'pick') return null;
+  return (
+    <div className={css.question}>
+      <EmptyState title={jobText.emptyTitle} sentence={jobText.emptySays}>
+        <FileButton
+          main
+          size="site"
+          label={jobText.havePlan}
+          accept={PAGE_TYPES}
+          onFile={(file) => void addPage(file)}
+        />
+        <Button
+          onClick={() => {
+            setAnswered(true);
+            arm('slab');
+          }}
+        >
+          {jobText.sketch}
+        </Button>
+      </EmptyState>
+    </div>
+  );
+}

@@ -1,0 +1,161 @@
+import { useEffect, useRef, useState, type ReactElement } from 'react';
+import css from './EntryBar.module.css';
+import { cx } from '../look/cx.ts';
+import type { RecordType } from '../../model/records/all.ts';
+import { nextTag, type TaggedType } from '../../edit/tags.ts';
+import { hintSentence } from '../../words/handWords.ts';
+import { Button } from '../parts/Button.tsx';
+import { MeasureField } from '../parts/MeasureField.tsx';
+import { NumberField } from '../parts/NumberField.tsx';
+import { Tag } from '../parts/Tag.tsx';
+import { useDoc, useFloor, useUnits } from '../plan.ts';
+import { session, setSettings, useSession } from '../session.ts';
+import { fieldWords, surveyText, toolWords } from '../../words/surveyWords.ts';
+import { cameraOf } from './cameraOf.ts';
+import { send, setInMiddle, useHand } from './hand.ts';
+import { itemFields } from './itemFields.tsx';
+import { onTyping } from './typing.ts';
+import { settingsOf } from './toolSettings.ts';
+
+/** Tools that go from point to point have a length and a turn to type. */
+const PATHS = new Set(['slab', 'finding', 'outOfScope', 'zone', 'crack', 'joint', 'wall', 'dimension', 'steps']);
+const TAGGED = new Set([
+  'slab',
+  'finding',
+  'outOfScope',
+  'zone',
+  'crack',
+  'joint',
+  'wall',
+  'dimension',
+  'obstruction',
+  'steps',
+  'reading',
+  'note',
+  'entrance',
+  'opening',
+]);
+
+function useNextTag(tool: string): string | null {
+  const floor = useFloor();
+  return useDoc((doc) => (floor && TAGGED.has(tool) ? nextTag(doc, floor.id, tool as RecordType as TaggedType) : null));
+}
+
+/** Length and Turn of the next line. What is typed stands until Enter sets the point; else the live line shows. */
+function LineFields({ inline }: { readonly inline: boolean }): ReactElement {
+  const live = useHand((now) => now.draft?.live ?? null);
+  const [lengthMm, setLengthMm] = useState<number | null>(null);
+  const [turnDeg, setTurnDeg] = useState<number | null>(null);
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => onTyping(() => input.current?.focus()), []);
+
+  function set(length: number | null, turn: number | null): void {
+    setLengthMm(null);
+    setTurnDeg(null);
+    const typed = { ...(length === null ? {} : { lengthMm: length }), ...(turn === null ? {} : { turnDeg: turn }) };
+    send({ kind: 'typed', ...typed });
+    input.current?.focus();
+    input.current?.select();
+  }
+  return (
+    <>
+      <MeasureField
+        label={fieldWords.length}
+        mm={lengthMm ?? live?.lengthMm ?? null}
+        optional
+        rounded={lengthMm === null}
+        inline={inline}
+        inputRef={input}
+        onSet={setLengthMm}
+        onEnter={(mm) => set(mm, turnDeg)}
+      />
+      <NumberField
+        label={fieldWords.turn}
+        unit="°"
+        value={turnDeg ?? live?.turnDeg ?? null}
+        decimals={1}
+        fixed
+        optional
+        inline={inline}
+        onSet={setTurnDeg}
+        onEnter={(turn) => set(lengthMm ?? live?.lengthMm ?? null, turn)}
+      />
+    </>
+  );
+}
+
+/** The entry bar: fields in the order of the hand. Enter sets the point, Tab moves on, Esc leaves. */
+export function EntryBar({
+  inline,
+  className,
+}: {
+  readonly inline: boolean;
+  readonly className?: string | undefined;
+}): ReactElement {
+  const tool = useSession((now) => now.tool);
+  const all = useSession((now) => now.settings);
+  const units = useUnits();
+  const draft = useHand((now) => now.draft);
+  const tag = useNextTag(tool);
+  const ItemFields = itemFields[tool];
+  const settings = settingsOf(tool, all, units);
+  const drawing = draft?.from !== null && draft?.from !== undefined;
+  const middle = (): void => {
+    const { middle: at, pxPerMm } = cameraOf(session());
+    setInMiddle(at, pxPerMm);
+  };
+  return (
+    <section className={cx(inline ? css.bar : css.sheet, className)} aria-label={surveyText.entry}>
+      <div className={css.name}>
+        {tag && <Tag picked>{tag}</Tag>}
+        <h2>{toolWords[tool]}</h2>
+      </div>
+      <div className={css.fields}>
+        {tool === 'pick' ? (
+          <label className={css.switch}>
+            <input
+              type="checkbox"
+              checked={settings['touchingToo'] === true}
+              onChange={(event) => setSettings('pick', { touchingToo: event.target.checked })}
+            />
+            {surveyText.touchingToo}
+          </label>
+        ) : (
+          PATHS.has(tool) && <LineFields inline={inline} />
+        )}
+        {ItemFields && (
+          <ItemFields key={tool} value={settings} inline={inline} onSet={(slots) => setSettings(tool, slots)} />
+        )}
+      </div>
+      <p className={css.hint} aria-live="polite">
+        {draft ? hintSentence(draft.hint) : ''}
+      </p>
+      {tool !== 'pick' && (
+        <div className={css.buttons}>
+          {drawing && (
+            <Button size={inline ? 'desk' : 'site'} onClick={() => send({ kind: 'back' })}>
+              {surveyText.back}
+            </Button>
+          )}
+          {!drawing && PATHS.has(tool) && inline && (
+            <Button size="desk" onClick={middle}>
+              {surveyText.startMiddle}
+            </Button>
+          )}
+          {!drawing && !PATHS.has(tool) && inline && (
+            <Button size="desk" onClick={middle}>
+              {surveyText.setMiddle}
+            </Button>
+          )}
+          <Button
+            size={inline ? 'desk' : 'site'}
+            kind={!inline && drawing ? 'main' : 'plain'}
+            onClick={() => send(drawing ? { kind: 'finish' } : { kind: 'cancel' })}
+          >
+            {drawing && !inline ? (surveyText.ends[tool] ?? surveyText.done) : surveyText.done}
+          </Button>
+        </div>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,95 @@
+import { useMemo, useState, type KeyboardEvent, type ReactElement } from 'react';
+import css from './ItemList.module.css';
+import type { Point } from '../../geometry/floorShape.ts';
+import type { RecordId } from '../../model/cell.ts';
+import { showLength } from '../../model/showLength.ts';
+import { figureText } from '../../model/showNumber.ts';
+import { MM_PER_IN, type Units } from '../../model/units.ts';
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { Row } from '../parts/Row.tsx';
+import { planStoreNow, run, useDoc, useFloor, useUnits } from '../plan.ts';
+import { pick, session, useSession } from '../session.ts';
+import { surveyText } from '../../words/surveyWords.ts';
+import { floorItems } from './floorItems.ts';
+import { itemLine, type ItemLine } from './itemLine.ts';
+import { removePicked } from './removePicked.ts';
+
+const STEPS: Readonly<Record<string, Point>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+const STEP_MM = { metric: 100, imperial: 4 * MM_PER_IN };
+
+function nudge(line: ItemLine, key: string, by: number, units: Units): string | null {
+  const step = STEPS[key];
+  if (!step || !run('moveRecords', { ids: [line.id], by: [step[0] * by, step[1] * by] })) return null;
+  const now = itemLine(planStoreNow().getState(), line.id, units);
+  return surveyText.moved(
+    `${now.tag} ${now.words}`,
+    surveyText.directions[key] ?? '',
+    figureText(showLength(by, units)),
+  );
+}
+
+function samePick(line: ItemLine, picked: readonly RecordId[], edges: readonly number[]): boolean {
+  if (!picked.includes(line.id)) return false;
+  return line.edge === null ? edges.length === 0 : edges.includes(line.edge);
+}
+
+/** The plan in words: every item a button. Focus picks, arrows move it, Delete removes; results are said aloud. */
+export function ItemList({ only }: { readonly only?: string }): ReactElement {
+  const floor = useFloor();
+  const units = useUnits();
+  const doc = useDoc((now) => now);
+  const picked = useSession((now) => now.picked);
+  const edges = useSession((now) => now.pickedEdges);
+  const [said, setSaid] = useState('');
+  const all = useMemo(() => (floor ? floorItems(doc, floor.id, units) : []), [doc, floor, units]);
+  const lines = only ? all.filter((line) => line.id.startsWith(`${only}:`)) : all;
+
+  function onKeyDown(event: KeyboardEvent, line: ItemLine): void {
+    if (event.key === 'Delete' || event.key === 'Backspace') {
+      event.preventDefault();
+      const words = `${line.tag} ${line.words}`;
+      if (removePicked()) setSaid(surveyText.removed(words));
+    } else if (event.key in STEPS && !event.ctrlKey && !event.metaKey && line.edge === null) {
+      event.preventDefault();
+      event.stopPropagation();
+      const words = nudge(line, event.key, STEP_MM[units] * (event.shiftKey ? 10 : 1), units);
+      if (words) setSaid(words);
+    }
+  }
+  function onPick(line: ItemLine, shift: boolean): void {
+    if (!shift) return pick([line.id], line.edge === null ? [] : [line.edge]);
+    const was = session().picked;
+    pick(was.includes(line.id) ? was.filter((id) => id !== line.id) : [...was, line.id]);
+  }
+  return (
+    <>
+      {all.length === 0 && <EmptyState title={surveyText.noItems} sentence={surveyText.noItemsHelp} />}
+      <ul className={css.list}>
+        {lines.map((line) => (
+          <li key={`${line.id} ${line.edge ?? ''}`}>
+            <Row
+              tag={line.tag}
+              words={line.words}
+              figure={line.figure}
+              picked={samePick(line, picked, edges)}
+              onPick={(shift) => onPick(line, shift)}
+              onFocus={() => {
+                // A press brings its own pick; only the keyboard picks by focus.
+                if (document.activeElement?.matches(':focus-visible')) onPick(line, false);
+              }}
+              onKeyDown={(event) => onKeyDown(event, line)}
+            />
+          </li>
+        ))}
+      </ul>
+      <div className="forReaders" role="status" aria-live="polite">
+        {said}
+      </div>
+    </>
+  );
+}

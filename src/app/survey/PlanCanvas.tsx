@@ -1,0 +1,126 @@
+import { useCallback, useEffect, useMemo, useState, type DragEvent, type ReactElement } from 'react';
+import css from './PlanCanvas.module.css';
+import { cx } from '../look/cx.ts';
+import { themeDrawn } from '../look/theme.ts';
+import { zoomedAbout, type View } from '../../canvas/camera.ts';
+import { PlanStage } from '../../canvas/layers/PlanStage.tsx';
+import { chalkTick, handPoint } from '../../canvas/paint/guides.ts';
+import type { Prim } from '../../canvas/paint/prim.ts';
+import { planView } from '../../canvas/paint/view.ts';
+import { applyCells, type Doc } from '../../model/doc.ts';
+import { snapWords } from '../../words/handWords.ts';
+import { useKept } from '../jobs/kept.ts';
+import { measureFloor, useDoc, useFloor, useOpen, useTakeoff, useUnits } from '../plan.ts';
+import { useSession } from '../session.ts';
+import { EmptyFloor } from './EmptyFloor.tsx';
+import { toolNow, useHand } from './hand.ts';
+import { addPage, fileOf } from './page/addPage.ts';
+import { usePlanNotes, useShowing } from './planNotes.ts';
+import { useCamera } from './useCamera.ts';
+import { useKeys } from './useKeys.ts';
+import { usePointers } from './usePointers.ts';
+
+const NO_SIZE: View = { widthPx: 0, heightPx: 0 };
+
+/** The live line, the chalk tick where a point has met something, and under a finger its ring. */
+function useHandPrims(): readonly Prim[] {
+  const { draft, snap, finger } = useHand();
+  const tool = useSession((now) => now.tool);
+  return useMemo(() => {
+    const prims = [...(draft?.prims ?? [])];
+    const points = toolNow().finger === 'points' || (draft?.moving.length ?? 0) > 0;
+    if (!snap || !points || tool === '') return prims;
+    const met = snap.kind !== 'free' && snap.kind !== 'grid';
+    const reason = snapWords[snap.kind] ?? '';
+    if (finger) prims.push(...handPoint(snap.at, true));
+    if (met) prims.push(...chalkTick(snap.at, snap.along, reason, finger));
+    return prims;
+  }, [draft, snap, finger, tool]);
+}
+
+/** The plan with what the hand is changing laid over it. What is only being drawn is the live line's to show. */
+function useShownDoc(): Doc {
+  const doc = useDoc((now) => now);
+  const cells = useHand((now) => now.draft?.cells);
+  return useMemo(() => {
+    const changed = (cells ?? []).filter(([id]) => !id.endsWith(':draft'));
+    return changed.length > 0 ? applyCells(doc, changed) : doc;
+  }, [doc, cells]);
+}
+
+function usePaste(): void {
+  useEffect(() => {
+    const onPaste = (event: ClipboardEvent): void => {
+      const file = fileOf(event.clipboardData);
+      if (!file) return;
+      event.preventDefault();
+      void addPage(file);
+    };
+    window.addEventListener('paste', onPaste);
+    return () => window.removeEventListener('paste', onPaste);
+  }, []);
+}
+
+function onDrop(event: DragEvent): void {
+  event.preventDefault();
+  const file = fileOf(event.dataTransfer);
+  if (file) void addPage(file);
+}
+
+/** The plan, and the hand on it. Screen readers get the list of items instead. */
+export function PlanCanvas({ className }: { readonly className?: string | undefined }): ReactElement {
+  const floor = useFloor();
+  const job = useOpen();
+  const units = useUnits();
+  const stage = useSession((now) => now.stage);
+  const theme = useSession((now) => now.theme);
+  const images = useKept((now) => now.images);
+  const { takeoff } = useTakeoff();
+  const [element, setElement] = useState<HTMLDivElement | null>(null);
+  const [view, setView] = useState<View>(NO_SIZE);
+  const { camera, moving, change } = useCamera(floor?.id ?? null, view);
+  const doc = useShownDoc();
+  const notes = usePlanNotes(doc, floor?.id ?? '', takeoff, units);
+  const plan = useMemo(() => planView(doc, floor?.id ?? '', notes), [doc, floor?.id, notes]);
+  const showing = useShowing();
+  const hand = useHandPrims();
+  const cursor = useHand((now) => now.draft?.cursor) ?? 'default';
+
+  const floorId = floor?.id ?? null;
+  useEffect(() => {
+    if (floorId && job) measureFloor(floorId);
+  }, [floorId, job]);
+  useEffect(() => useHand.setState({ view }), [view]);
+  const zoom = useCallback(
+    (factor: number) => change((now) => zoomedAbout(now, view, [view.widthPx / 2, view.heightPx / 2], factor)),
+    // `change` only speaks to the session: any of them will do.
+    // oxlint-disable-next-line react-hooks/exhaustive-deps
+    [view, floorId],
+  );
+  usePointers(element, { camera, view, units, tracing: plan.pages.length > 0, change });
+  useKeys(zoom, stage === 'survey' || stage === 'prep');
+  usePaste();
+
+  return (
+    <div
+      className={cx(css.canvas, className)}
+      style={{ cursor }}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={onDrop}
+    >
+      <PlanStage
+        plan={plan}
+        showing={showing}
+        camera={camera}
+        themeName={themeDrawn(theme)}
+        hand={hand}
+        images={images}
+        scale={units}
+        moving={moving}
+        onElement={setElement}
+        onSize={setView}
+      />
+      {stage === 'survey' && <EmptyFloor />}
+    </div>
+  );
+}

@@ -1,0 +1,118 @@
+import { create } from 'zustand';
+import type { Point } from '../../geometry/floorShape.ts';
+import type { View } from '../../canvas/camera.ts';
+import { handInput, type HandMove } from '../../canvas/handInput.ts';
+import type { Snap } from '../../canvas/snap/snap.ts';
+import type { Draft, Input, Step, ToolEnv } from '../../canvas/tools/tool.ts';
+import { toolOf, type AnyTool } from '../../canvas/tools/toolbox.ts';
+import { refusalSentence } from '../../words/handWords.ts';
+import { floorNow, newId, openNow, planStoreNow, previewCells, run, unitsNow } from '../plan.ts';
+import { arm, hush, pick, say, session, setToolState, useSession } from '../session.ts';
+import { settingsOf } from './toolSettings.ts';
+
+/**
+ * Joins the tool in hand with the plan: pointer and keys come in as `Input`, the tool answers a step, and what it
+ * asks for is done here. The tools themselves never see the store, the camera or the screen.
+ */
+interface Hand {
+  readonly draft: Draft | null;
+  readonly snap: Snap | null;
+  /** The last pointer was a finger: the point then stands above it. */
+  readonly finger: boolean;
+  readonly view: View;
+}
+
+export const useHand = create<Hand>()(() => ({
+  draft: null,
+  snap: null,
+  finger: false,
+  view: { widthPx: 0, heightPx: 0 },
+}));
+
+export function toolNow(): AnyTool {
+  return toolOf(session().tool);
+}
+
+export function toolEnv(): ToolEnv | null {
+  const floor = floorNow();
+  if (!openNow() || !floor) return null;
+  const { tool, picked, pickedEdges, settings } = session();
+  return {
+    doc: planStoreNow().getState(),
+    floor: floor.id,
+    picked,
+    pickedEdges,
+    newId,
+    settings: settingsOf(tool, settings, unitsNow()),
+  };
+}
+
+function stateNow(tool: AnyTool): unknown {
+  return session().toolState ?? tool.idle;
+}
+
+let waiting = 0;
+
+/** One preview a frame at most: the worker answers for where the hand is, not for where it has been. */
+function preview(draft: Draft): void {
+  cancelAnimationFrame(waiting);
+  waiting = requestAnimationFrame(() => previewCells(draft.cells.length > 0 ? draft.cells : null));
+}
+
+function redraft(): void {
+  const env = toolEnv();
+  const tool = toolNow();
+  const was = useHand.getState().draft;
+  const draft = env ? tool.draft(stateNow(tool), env) : null;
+  useHand.setState({ draft });
+  if (draft && (draft.cells.length > 0 || (was?.cells.length ?? 0) > 0)) preview(draft);
+}
+
+function follow(tool: AnyTool, step: Step<unknown>): void {
+  setToolState(step.state === tool.idle ? null : step.state);
+  if (step.refused && step.refused !== 'noChange') say(refusalSentence(step.refused));
+  const done = !step.run || run(step.run.name, step.run.args);
+  if (done && step.run) hush();
+  if (done && (step.pick || step.pickEdges)) pick(step.pick ?? session().picked, step.pickEdges ?? []);
+  if (step.then === 'pick') arm('pick');
+}
+
+/** Hands one input to the tool in hand. */
+export function send(input: Input): void {
+  const env = toolEnv();
+  if (!env) return;
+  const tool = toolNow();
+  follow(tool, tool.step(stateNow(tool), input, env));
+  redraft();
+}
+
+/** A pointer at a floor point: snapped, looked up, handed on. */
+export function sendMove(move: Omit<HandMove, 'held'>, finger: boolean): void {
+  const env = toolEnv();
+  if (!env) return;
+  const tool = toolNow();
+  const held = useHand.getState().snap?.kind ?? null;
+  const input = handInput(tool, stateNow(tool), env, { ...move, held });
+  useHand.setState({ snap: input.at, finger });
+  follow(tool, tool.step(stateNow(tool), input, env));
+  redraft();
+}
+
+export function leaveCanvas(): void {
+  useHand.setState({ snap: null });
+}
+
+/** Sets a point in the middle of what is seen: where drawing by keyboard alone begins. */
+export function setInMiddle(middle: Point, pxPerMm: number): void {
+  sendMove({ kind: 'tap', at: middle, shift: false, pxPerMm, reachPx: 12, off: false, gridMm: null }, false);
+}
+
+// A tool newly taken in hand, other settings or another pick change what the draft says.
+useSession.subscribe((now, was) => {
+  const changed =
+    now.tool !== was.tool ||
+    now.settings !== was.settings ||
+    now.picked !== was.picked ||
+    now.pickedEdges !== was.pickedEdges;
+  if (changed) redraft();
+});

@@ -1,0 +1,149 @@
+import { fitOf } from '../../edit/pageMap.ts';
+import { pathLength } from '../../geometry/polyline.ts';
+import { onFloor, type Doc } from '../../model/doc.ts';
+import { showMoney } from '../../model/money.ts';
+import { showArea, showNumber, showRun, type Figure } from '../../model/showNumber.ts';
+import type { Units } from '../../model/units.ts';
+import type { Line, Range } from '../../takeoff/line.ts';
+import type { Takeoff } from '../../takeoff/port.ts';
+import { sillWords } from '../../words/surveyWords.ts';
+
+/** One figure of the sill, and the takeoff line that answers why. */
+export interface SillFigure {
+  readonly key: string;
+  readonly label: string;
+  readonly figure: Figure | null;
+  readonly why: string | null;
+}
+
+interface Sums {
+  readonly doc: Doc;
+  readonly floor: string;
+  readonly units: Units;
+  readonly takeoff: Takeoff | null;
+  readonly currency: string;
+}
+
+function linesOf({ takeoff }: Sums, code: string): readonly Line[] {
+  return takeoff?.lines.filter((line) => line.code === code) ?? [];
+}
+
+function sum(lines: readonly Line[], pick: keyof Range = 'likely'): number {
+  return lines.reduce((total, line) => total + line.quantity[pick], 0);
+}
+
+/** With one line it is that line's working; of several the largest part is opened, and leads to the others. */
+function whyOf(lines: readonly Line[]): string | null {
+  const largest = lines.toSorted((a, b) => b.quantity.likely - a.quantity.likely)[0];
+  return largest?.key ?? null;
+}
+
+type Show = (value: number) => Figure;
+
+function total(sums: Sums, key: string, codes: readonly string[], label: string, show: Show): SillFigure {
+  const lines = codes.flatMap((code) => linesOf(sums, code));
+  const known = sums.takeoff !== null && sums.takeoff.blocked === null;
+  return { key, label, figure: known ? show(sum(lines)) : null, why: whyOf(lines) };
+}
+
+function runOf(sums: Sums, kind: 'crack' | 'joint'): SillFigure {
+  const items = onFloor(sums.doc, kind, sums.floor);
+  const known = sums.takeoff?.blocked !== 'pageNotTrued';
+  const lengthM = items.reduce((all, item) => all + pathLength(item.path), 0) / 1000;
+  const lines = (sums.takeoff?.lines ?? []).filter((line) => line.code.startsWith(`${kind}.`));
+  const label = sillWords[kind === 'crack' ? 'cracks' : 'joints'](items.length);
+  return { key: kind, label, figure: known ? showRun(lengthM, sums.units) : null, why: whyOf(lines) };
+}
+
+function pageFigure({ doc, floor }: Sums): SillFigure {
+  const pages = onFloor(doc, 'page', floor).filter((page) => page.hidden !== true);
+  const fits = pages.map(fitOf);
+  const worst = Math.max(0, ...fits.map((result) => (result.ok ? result.fit.areaPlusMinusPct : 0)));
+  const known = pages.length > 0 && fits.every((result) => result.ok);
+  return {
+    key: 'page',
+    label: pages.length === 0 ? sillWords.noPage : sillWords.page,
+    figure: known ? { figure: `±${showNumber(worst, worst < 0.095 ? 2 : 1)}`, unit: '%' } : null,
+    why: null,
+  };
+}
+
+function range(lines: readonly Line[], show: (value: number) => string, unit: string): Figure | null {
+  if (lines.length === 0) return null;
+  const [low, high] = [show(sum(lines, 'low')), show(sum(lines, 'high'))];
+  return { figure: low === high ? low : sillWords.range(low, high), unit };
+}
+
+function hours(sums: Sums): SillFigure {
+  const lines = linesOf(sums, 'hours.crew');
+  return {
+    key: 'hours',
+    label: sillWords.hours,
+    figure: range(lines, (value) => showNumber(value, 0), 'h'),
+    why: whyOf(lines),
+  };
+}
+
+/** Money only where it belongs; with a hold open the range speaks of the rest, and is no offer. */
+function price(sums: Sums): SillFigure {
+  const lines = linesOf(sums, 'money.price');
+  const open = (sums.takeoff?.notAnOffer.length ?? 0) > 0;
+  return {
+    key: 'price',
+    label: open ? sillWords.notAnOffer : sillWords.price,
+    figure: range(lines, (value) => showMoney(value, sums.currency, 'screen').figure, ''),
+    why: whyOf(lines),
+  };
+}
+
+/** The figures of the sill by name, so that each screen takes those it has room for. */
+export function sillFigure(name: SillName, sums: Sums): SillFigure {
+  const area: Show = (value) => showArea(value, sums.units);
+  const run: Show = (value) => showRun(value, sums.units);
+  switch (name) {
+    case 'net':
+      return total(sums, name, ['netFloorAll'], sillWords.net, area);
+    case 'field':
+      return total(sums, name, ['field'], sillWords.field, area);
+    case 'edge':
+      return total(sums, name, ['edge'], sillWords.edge, run);
+    case 'tight':
+      return total(sums, name, ['tight', 'cutOff'], sillWords.tight, area);
+    case 'upstands':
+      return total(
+        sums,
+        name,
+        ['upstandArea.keep', 'upstandArea.prepare', 'upstandArea.remove'],
+        sillWords.upstands,
+        area,
+      );
+    case 'obstructions':
+      return {
+        ...total(sums, name, ['obstructions'], sillWords.obstructions, area),
+        figure: { figure: String(onFloor(sums.doc, 'obstruction', sums.floor).length), unit: '' },
+      };
+    case 'cracks':
+      return runOf(sums, 'crack');
+    case 'joints':
+      return runOf(sums, 'joint');
+    case 'page':
+      return pageFigure(sums);
+    case 'hours':
+      return hours(sums);
+    case 'price':
+      return price(sums);
+  }
+}
+
+export type SillName =
+  | 'net'
+  | 'field'
+  | 'edge'
+  | 'tight'
+  | 'upstands'
+  | 'obstructions'
+  | 'cracks'
+  | 'joints'
+  | 'page'
+  | 'hours'
+  | 'price';
