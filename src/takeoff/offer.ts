@@ -23,7 +23,7 @@ export function notAnOffer(doc: Doc, holds: readonly Hold[], missingPrices: read
 /** What is said beside the price without blocking it. */
 export function noticesOf(doc: Doc, book: RateBook): string[] {
   return [
-    ...(book.pricing.confirmedOn ? [] : ['samplePrices']),
+    ...(book.currency === null || book.pricing.confirmedOn ? [] : ['samplePrices']),
     ...(answersOf(doc).gasAppliance === 'yes' ? ['gasAppliance'] : []),
   ];
 }

@@ -16,7 +16,7 @@ export interface WorkLines {
 
 /**
  * A held zone is not here at all: no rate, hour, material, dust plan or price of it is worked out. With nothing free
- * there is no set-up and no price either.
+ * there is no set-up and no price either; a crew copy has hours and no price.
  */
 export function workLines(site: Site): WorkLines {
   const free = site.zones.filter((zone) => zone.held === null);
@@ -25,18 +25,13 @@ export function workLines(site: Site): WorkLines {
   const totals = hours.map((each) => each.total);
   const onSite = siteHours(site, totals);
   const material = materialOf(site);
+  const work = [...hours.flatMap((each) => each.lines), ...onSite.lines, ...material];
+  if (site.book.currency === null) return { lines: work, missingPrices: [] };
   const direct = directLines(site, { crewHours: onSite.crewHours, days: onSite.days, material, zones: free });
   const priced = priceLines(site.book, direct.lines);
   const price = priced.find((line) => line.code === 'money.price');
   return {
-    lines: [
-      ...hours.flatMap((each) => each.lines),
-      ...onSite.lines,
-      ...material,
-      ...direct.lines,
-      ...priced,
-      ...(price ? priceShares(price, totals) : []),
-    ],
+    lines: [...work, ...direct.lines, ...priced, ...(price ? priceShares(price, totals) : [])],
     missingPrices: direct.missing,
   };
 }

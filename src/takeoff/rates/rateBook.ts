@@ -25,7 +25,8 @@ export interface RateBook {
   price(code: string): PricedAmount | null;
   readonly pricing: Pricing;
   readonly pricingRecord: RecordId | null;
-  readonly currency: string;
+  /** null in a crew copy, which holds no money: then there is no price, also none from samples. */
+  readonly currency: string | null;
 }
 
 const PROVENANCES: readonly string[] = ['R', 'R2', 'R/P', 'M', 'P', 'A', 'own', 'measured'];
@@ -54,6 +55,6 @@ export function rateBook(doc: Doc): RateBook {
     },
     pricing: pricing ?? samplePricing,
     pricingRecord: pricing?.id ?? null,
-    currency: recordsOf(doc, 'job')[0]?.currency ?? 'USD',
+    currency: recordsOf(doc, 'job')[0]?.currency || null,
   };
 }
