@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import { ringArea } from '../../../src/geometry/ring.ts';
+import { obstructionRing } from '../../../src/takeoff/obstructionRing.ts';
+import { defaultMachine } from '../../../src/takeoff/fleet.ts';
+import { faceOf, passageMm, planShape } from '../../../src/takeoff/planShape.ts';
+import { gapRing, wallBodies } from '../../../src/takeoff/wallBody.ts';
+import { docOf, FLOOR, jobCells, record, rectangle, slabCells, zoneCells } from '../../support/jobPlans.ts';
+
+describe('wall bodies', () => {
+  test('a straight wall is its length times its thickness, butt ends', () => {
+    const [body] = wallBodies(
+      [
+        [0, 0],
+        [5_000, 0],
+      ],
+      200,
+    );
+    expect(ringArea(body ?? [])).toBeCloseTo(1e6, 6);
+  });
+
+  test('a mitred corner keeps length along the path times thickness', () => {
+    const [body] = wallBodies(
+      [
+        [0, 0],
+        [5_000, 0],
+        [5_000, 3_000],
+      ],
+      200,
+    );
+    expect(ringArea(body ?? [])).toBeCloseTo(8_000 * 200, 6);
+  });
+
+  test('a closed path gives two bodies that meet and leave the floor inside', () => {
+    const bodies = wallBodies([...rectangle(4_000, 3_000), [0, 0]], 200);
+    expect(bodies.length).toBe(2);
+    expect(bodies.reduce((sum, body) => sum + ringArea(body), 0)).toBeCloseTo(14_000 * 200, 6);
+  });
+
+  test('a gap is as wide as its opening and as deep as the wall', () => {
+    const path = [
+      [0, 0],
+      [5_000, 0],
+    ] as const;
+    expect(ringArea(gapRing(path, 200, 1_000, 1_900) ?? [])).toBeCloseTo(900 * 200, 6);
+    expect(gapRing(path, 200, 6_000, 7_000)).toBeNull();
+  });
+});
+
+describe('obstructions', () => {
+  test('a circle keeps its area exactly', () => {
+    const ring = obstructionRing({ form: 'circle', at: [100, 200], diameterMm: 500 });
+    expect(ringArea(ring)).toBeCloseTo(Math.PI * 250 ** 2, 6);
+  });
+
+  test('a rectangle turns about its middle and keeps its area', () => {
+    const ring = obstructionRing({ form: 'rectangle', at: [0, 0], widthMm: 400, depthMm: 200, turnDeg: 30 });
+    expect(ringArea(ring)).toBeCloseTo(80_000, 6);
+  });
+});
+
+describe('faces and passages', () => {
+  test('open starts as run, a doorway as stop, and what is said of it wins', () => {
+    expect(faceOf({ kind: 'wall' })).toBe('wall');
+    expect(faceOf({ kind: 'drop' })).toBe('drop');
+    expect(faceOf({ kind: 'open' })).toBe('run');
+    expect(faceOf({ kind: 'open', beyond: 'stop' })).toBe('stop');
+    expect(faceOf({ kind: 'doorway' })).toBe('stop');
+    expect(faceOf({ kind: 'doorway', beyond: 'run' })).toBe('run');
+  });
+
+  test('a passage is the widest of head with clearance, body and the smallest opening of the book', () => {
+    const small = defaultMachine('grinder_small');
+    if (!small) throw new Error('no machine');
+    // 500 + 2 x 50, body 560, opening 800.
+    expect(small.clearanceMm).toEqual({ wall: 50, obstruction: 50, drop: 600, stop: 50 });
+    expect(passageMm(small)).toBe(800);
+    expect(passageMm({ ...small, clearanceMm: { ...small.clearanceMm, wall: 200 } })).toBe(900);
+    expect(passageMm({ ...small, bodyWidthMm: 1_000 })).toBe(1_000);
+  });
+
+  test('methods without a machine have none', () => {
+    expect(defaultMachine('acid_etch')).toBeNull();
+    expect(defaultMachine('nothing')).toBeNull();
+  });
+});
+
+test('later zones come later, and the rest has its own machine', () => {
+  const doc = docOf(
+    jobCells(),
+    slabCells(rectangle(10_000, 10_000)),
+    zoneCells('zone:b', rectangle(5_000, 5_000), { order: '1' }),
+    zoneCells('zone:a', rectangle(6_000, 6_000), { order: '2' }),
+    record('machine:m', { ...machine(), name: 'Mine' }),
+  );
+  const shape = planShape(doc, FLOOR);
+  expect(shape.zones.map(({ id }) => id)).toEqual(['zone:b', 'zone:a']);
+  expect(shape.restMachine).toBe('machine:m');
+  expect(shape.machines.length).toBe(1);
+});
+
+function machine() {
+  const small = defaultMachine('grinder_small');
+  if (!small) throw new Error('no machine');
+  return small;
+}
