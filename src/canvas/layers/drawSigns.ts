@@ -94,5 +94,22 @@ export function drawText(glass: Glass, text: TextPrim, flat: DOMMatrix): void {
       context.fillStyle = theme[text.ink];
       context.fillText(line.text, x, line.y);
     }
+    if (plate.beside) drawBeside(glass, plate, plate.beside);
   });
+}
+
+function drawBeside(glass: Glass, { width, height }: Plate, beside: NonNullable<Plate['beside']>): void {
+  const { context, theme } = glass;
+  context.translate(width / 2, 0);
+  context.fillStyle = theme.board;
+  context.strokeStyle = theme.ink;
+  context.lineWidth = PLATE.rim;
+  context.fillRect(0, -height / 2, beside.width, height);
+  context.strokeRect(0, -height / 2, beside.width, height);
+  context.fillStyle = theme.ink;
+  context.textAlign = 'left';
+  for (const line of beside.lines) {
+    context.font = `${line.weight} ${line.px}px ${theme.font}`;
+    context.fillText(line.text, line.x, line.y);
+  }
 }

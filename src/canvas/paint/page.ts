@@ -1,6 +1,6 @@
+import type { Matrix } from '../../geometry/transform.ts';
 import type { Held } from '../../model/doc.ts';
 import type { Paint } from './prim.ts';
-import type { Matrix } from './view.ts';
 
 /** A page that has not been faded by the user is shown as it is. */
 const AS_IT_IS = 1;

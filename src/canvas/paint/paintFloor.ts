@@ -14,13 +14,13 @@ import { paintOutOfScope } from './outOfScope.ts';
 import { paintPage } from './page.ts';
 import { pickedPrims } from './pickedItem.ts';
 import type { Look, Prim } from './prim.ts';
-import { reachPrims } from './reach.ts';
+import { reachPrims, tightPrims } from './reach.ts';
 import { paintSlab, paintSlabEdges } from './slab.ts';
 import { paintEntrance, paintNote, paintPhoto, paintReading, paintService } from './spot.ts';
 import { paintSteps } from './steps.ts';
-import { placeTags } from './tagPlaces.ts';
+import { placeTags, type PxBox } from './tagPlaces.ts';
 import { linesToSpare, tagWishes, type TagOptions } from './tags.ts';
-import { slabRing, type PlanView, type ZoneView } from './view.ts';
+import { pageMatrix, slabRing, type PlanView, type ZoneView } from './view.ts';
 import { paintOpenings, paintWall } from './wall.ts';
 import { paintZoneHatch, paintZoneTint } from './zone.ts';
 
@@ -47,14 +47,18 @@ export interface Showing {
   /** Tints, hatches and numbers of zones. */
   readonly zones: boolean;
   readonly tags: boolean;
-  /** Machine field against hand work: of no zone, of one, or of all. */
-  readonly reach: 'none' | 'all' | string;
+  /** Machine field against hand work: of no zone, of one by its id, of all; or only the spots that no machine gets to. */
+  readonly reach: 'none' | 'spots' | 'all' | (string & {});
   readonly picked: readonly string[];
   /** Edges of the picked slab that its sheet speaks of. */
   readonly pickedEdges: readonly number[];
   /** What a number is made of, in solid chalk; all else stays bare. */
   readonly lit: Lit | null;
-  readonly openingText?: TagOptions['openingText'];
+  readonly doorText?: TagOptions['doorText'];
+  /** Name and profile beside the zone numbers. */
+  readonly zoneNames?: TagOptions['zoneNames'];
+  /** The sheet that plates should stay on, px from the floor's origin. */
+  readonly within?: PxBox;
 }
 
 export const SHOW_ALL: Showing = { zones: true, tags: true, reach: 'none', picked: [], pickedEdges: [], lit: null };
@@ -74,6 +78,7 @@ function stepInside(view: PlanView, at: Point): Point {
 
 function reachOf(view: PlanView, reach: Showing['reach']): Painted[] {
   if (reach === 'none') return [];
+  if (reach === 'spots') return (view.measure?.zones ?? []).map((zone) => kept(zone, 'spots', [], () => tightPrims(zone)));
   const measured = new Set(view.zones.flatMap((zone) => zone.measure ?? []));
   const rest = (view.measure?.zones ?? []).filter((zone) => !measured.has(zone));
   const shown = reach === 'all' ? view.zones : view.zones.filter((zone) => zone.zone.id === reach);
@@ -145,17 +150,18 @@ function tagWork(view: PlanView, showing: Showing, look: Look, picked: readonly 
     picked: new Set(showing.picked),
     zones: showing.zones,
     tight: showing.reach !== 'none',
-    ...(showing.openingText ? { openingText: showing.openingText } : {}),
+    ...(showing.doorText ? { doorText: showing.doorText } : {}),
+    ...(showing.zoneNames ? { zoneNames: showing.zoneNames } : {}),
   };
   const lines = [...linesToSpare(view, look.pxPerMm), ...numberLines(picked, look.pxPerMm)];
-  const plates = placeTags(tagWishes(view, look, options), lines, look.pxPerMm);
+  const plates = placeTags(tagWishes(view, look, options), lines, look.pxPerMm, showing.within ?? null);
   return plates.map((plate) => painted(plate.text, [plate]));
 }
 
 function pageWork(view: PlanView, look: Look): Painted[] {
   if (look.print) return [];
   return view.pages.map((page) => {
-    const matrix = view.pageMatrix(page);
+    const matrix = pageMatrix(page);
     return kept(page, 'page', matrix, () => paintPage(page, matrix, look));
   });
 }

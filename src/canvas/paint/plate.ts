@@ -8,8 +8,12 @@ export interface Plate {
   /** Middle of the plate from the prim's point. */
   readonly middle: readonly [number, number];
   /** Baselines from the plate's middle; letters start at x. */
-  readonly lines: readonly (TextLine & { readonly x: number; readonly y: number; readonly width: number })[];
+  readonly lines: readonly PlacedLine[];
+  /** The outlined plate that stands right beside the first one: its width, and its lines likewise. */
+  readonly beside: { readonly width: number; readonly lines: readonly PlacedLine[] } | null;
 }
+
+export type PlacedLine = TextLine & { readonly x: number; readonly y: number; readonly width: number };
 
 const LEADING = 1.3;
 /** Baseline below the middle of a line of capitals and figures, share of the letter size. */
@@ -46,5 +50,27 @@ export function plateOf(prim: TextPrim): Plate {
     y += line.px * LEADING;
     return { ...line, x, y: baseline, width: own };
   });
-  return { width, height, middle: [dx + side, dy], lines };
+  const beside = prim.beside ? besideOf(prim.beside, prim.px * 0.3) : null;
+  // What is asked for is the middle of both plates together.
+  const back = (beside?.width ?? 0) / 2;
+  return { width, height, middle: [dx + side - back, dy], lines, beside };
+}
+
+/** Lines from the left edge of the second plate, whose middle is as high as the first one's. */
+function besideOf(texts: readonly TextLine[], pad: number): NonNullable<Plate['beside']> {
+  const widths = texts.map((line) => textWidth(line.text, line.px));
+  const tall = texts.reduce((sum, line) => sum + line.px * LEADING, 0);
+  let y = -tall / 2;
+  const lines = texts.map((line, i) => {
+    const baseline = y + line.px * (LEADING / 2 + BASELINE);
+    y += line.px * LEADING;
+    return { ...line, x: pad, y: baseline, width: widths[i] ?? 0 };
+  });
+  return { width: Math.max(...widths) + 2 * pad, lines };
+}
+
+/** Room that a text takes, both plates together, px. */
+export function plateSize(prim: TextPrim): { readonly width: number; readonly height: number } {
+  const { width, height, beside } = plateOf(prim);
+  return { width: width + (beside?.width ?? 0), height };
 }

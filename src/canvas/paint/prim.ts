@@ -74,6 +74,8 @@ export interface TextPrim {
   readonly offsetPx?: readonly [number, number];
   /** Further lines under the first, on the same plate. */
   readonly more?: readonly TextLine[];
+  /** Lines in an outlined plate of their own, right beside the first: a zone's name and profile. */
+  readonly beside?: readonly TextLine[];
   /** A line from `at` to the plate, which stands off by `offsetPx`. */
   readonly leader?: boolean;
   /** Halo round bare letters, in this ink. */

@@ -65,7 +65,8 @@ type LineLook = Omit<LinePrim, 'kind' | 'path' | 'closed'>;
 /** A doorway is a gap in the wall: its threshold shows the floor's colour. */
 const THRESHOLD: LineLook = { ink: 'slab', px: LINE.wall, shiftPx: LINE.wall / 2 };
 
-const LOOKS: Readonly<Record<ReturnType<typeof edgeLook>, LineLook>> = {
+/** How an edge of each kind is drawn, going round with the floor on the right. */
+export const EDGE_LOOKS: Readonly<Record<ReturnType<typeof edgeLook>, LineLook>> = {
   wall: { ink: 'ink', px: LINE.wall, shiftPx: LINE.wall / 2 },
   stop: { ink: 'ink', px: 3, teeth: { shape: 'bar', everyPx: 16, reachPx: LINE.wall, px: 2 } },
   drop: { ink: 'ink', px: LINE.edge, teeth: { shape: 'triangle', everyPx: 24, reachPx: 12, px: 0 } },
@@ -83,7 +84,7 @@ export const paintSlabEdges: Paint<Held<'slab'>> = (slab) => {
   const upstands = runsOf(sides, (edge) => (edge.upstand ? 'upstand' : '')).filter((run) => run.key !== '');
   return [
     ...thresholds.map((run) => drawn(run, THRESHOLD)),
-    ...runsOf(sides, edgeLook).map((run) => drawn(run, LOOKS[run.key as ReturnType<typeof edgeLook>])),
+    ...runsOf(sides, edgeLook).map((run) => drawn(run, EDGE_LOOKS[run.key as ReturnType<typeof edgeLook>])),
     ...upstands.map((run) => drawn(run, { ink: 'ink', px: UPSTAND_PX, shiftPx: -LINE.wall })),
   ];
 };

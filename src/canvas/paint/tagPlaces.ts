@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/floorShape.ts';
 import { lineGrid, type LineGrid } from './lineGrid.ts';
-import { plateOf } from './plate.ts';
+import { plateSize } from './plate.ts';
 import type { TextPrim } from './prim.ts';
 
 /** A plate that wants a place: near one of its anchors, best first, without covering lines or other plates. */
@@ -14,7 +14,8 @@ export interface TagWish {
   readonly on: boolean;
 }
 
-interface PxBox {
+/** A box in px, counted from the floor's origin at this scale. */
+export interface PxBox {
   readonly minX: number;
   readonly minY: number;
   readonly maxX: number;
@@ -28,7 +29,7 @@ const DIRECTIONS: readonly (readonly [number, number])[] = [
 const STEPS = [7, 22, 46, 80] as const;
 /** A plate's own clear rim. */
 const RIM = 3;
-const COST = { plate: 500, line: 60, step: 0.55, anchor: 4, direction: 0.4 } as const;
+const COST = { plate: 500, outside: 900, line: 60, step: 0.55, anchor: 4, direction: 0.4 } as const;
 /** From this gap on a line leads from the item to its plate. */
 const LEADER_FROM = 16;
 /** More plates than this are put at their first choice: nobody reads them all at once, and time is short. */
@@ -65,8 +66,20 @@ function* choices(wish: TagWish, width: number, height: number): Iterable<Choice
   }
 }
 
-function best(wish: TagWish, pxPerMm: number, lines: LineGrid, taken: readonly PxBox[], careful: boolean): Choice | null {
-  const { width, height } = plateOf(wish.text);
+interface Ground {
+  readonly pxPerMm: number;
+  readonly lines: LineGrid;
+  readonly taken: readonly PxBox[];
+  readonly careful: boolean;
+  readonly within: PxBox | null;
+}
+
+function sticksOut(box: PxBox, within: PxBox): boolean {
+  return box.minX < within.minX || box.minY < within.minY || box.maxX > within.maxX || box.maxY > within.maxY;
+}
+
+function best(wish: TagWish, { pxPerMm, lines, taken, careful, within }: Ground): Choice | null {
+  const { width, height } = plateSize(wish.text);
   let found: Choice | null = null;
   for (const choice of choices(wish, width, height)) {
     if (found && choice.cost >= found.cost) continue;
@@ -78,22 +91,28 @@ function best(wish: TagWish, pxPerMm: number, lines: LineGrid, taken: readonly P
       height,
     );
     const plates = taken.filter((other) => meets(box, other)).length;
-    const cost = choice.cost + plates * COST.plate + lines.crossings(box) * COST.line;
+    const outside = within && sticksOut(box, within) ? COST.outside : 0;
+    const cost = choice.cost + outside + plates * COST.plate + lines.crossings(box) * COST.line;
     if (!found || cost < found.cost) found = { ...choice, cost };
   }
   return found;
 }
 
-/** Puts plates where they cover neither a line nor each other, as far as that can be had, with leaders when they stand off. */
-export function placeTags(wishes: readonly TagWish[], lines: readonly (readonly Point[])[], pxPerMm: number): TextPrim[] {
+/** Puts plates where they cover neither a line nor each other, and inside the sheet, as far as that can be had, with leaders when they stand off. */
+export function placeTags(
+  wishes: readonly TagWish[],
+  lines: readonly (readonly Point[])[],
+  pxPerMm: number,
+  within: PxBox | null = null,
+): TextPrim[] {
   const grid = lineGrid(lines, pxPerMm);
   const taken: PxBox[] = [];
   const careful = wishes.length <= MOST_CAREFUL;
   const placed: TextPrim[] = [];
   for (const wish of wishes.toSorted((a, b) => a.rank - b.rank)) {
-    const choice = best(wish, pxPerMm, grid, taken, careful);
+    const choice = best(wish, { pxPerMm, lines: grid, taken, careful, within });
     if (!choice) continue;
-    const { width, height } = plateOf(wish.text);
+    const { width, height } = plateSize(wish.text);
     const x = choice.anchor[0] * pxPerMm + choice.offset[0];
     const y = choice.anchor[1] * pxPerMm + choice.offset[1];
     taken.push(boxAt(x, y, width, height));

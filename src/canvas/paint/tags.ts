@@ -1,22 +1,32 @@
 import type { Point, Region, Ring } from '../../geometry/floorShape.ts';
 import { boxOf, boxOfRegion } from '../../geometry/box.ts';
-import { between } from '../../geometry/point.ts';
+import { between, distance } from '../../geometry/point.ts';
 import { pathLength, pointAt } from '../../geometry/polyline.ts';
 import { ringContains } from '../../geometry/ring.ts';
 import { nearestOnSegment } from '../../geometry/segment.ts';
 import { LETTERS, TAGS_FROM_PX_PER_M } from '../look.ts';
 import { edgeLook } from './slab.ts';
 import { obstructionRing } from './obstruction.ts';
+import { plateSize } from './plate.ts';
 import type { Look, TextLine, TextPrim } from './prim.ts';
 import type { TagWish } from './tagPlaces.ts';
 import { slabRing, type PlanView, type ZoneView } from './view.ts';
 import { openingPath } from './wall.ts';
 
+/** A way through or an edge that is no wall. */
+export interface Door {
+  readonly tag: string;
+  readonly kind: 'opening' | 'stop' | 'run' | 'drop';
+  readonly widthMm: number;
+}
+
 export interface TagOptions {
   readonly picked: ReadonlySet<string>;
   readonly zones: boolean;
   readonly tight: boolean;
-  readonly openingText?: (opening: { readonly tag: string; readonly widthMm: number }) => string;
+  /** What stands on the tag of a door, an open edge or a stop line. */
+  readonly doorText?: (door: Door) => string;
+  readonly zoneNames?: (zone: ZoneView) => readonly TextLine[];
 }
 
 function tagText(text: string, look: Look, chalk: boolean): TextPrim {
@@ -85,25 +95,31 @@ function zoneSpots(region: Region): Point[] {
   return spots;
 }
 
-/** The number of a zone: a square of ink; smaller where the zone is small. */
-export function zoneNumber(view: ZoneView, look: Look, more: readonly TextLine[] = []): TextPrim {
+/** The number of a zone: a square of ink; smaller where the zone is small. What stands beside it must fit into the zone, or its last line must. */
+export function zoneNumber(view: ZoneView, look: Look, beside: readonly TextLine[] = []): TextPrim {
   const box = boxOfRegion(view.region);
-  const least = Math.min(box.maxX - box.minX, box.maxY - box.minY) * look.pxPerMm;
+  const wide = (box.maxX - box.minX) * look.pxPerMm;
+  const least = Math.min(wide, (box.maxY - box.minY) * look.pxPerMm);
   const px = LETTERS[look.print ? 'paper' : 'screen'].zone;
-  return {
+  const small = least < px * 3.5;
+  const plate: TextPrim = {
     kind: 'text',
     at: [0, 0],
     text: view.number,
-    px: least < px * 3.5 ? px * 0.62 : px,
+    px: small ? px * 0.62 : px,
     weight: 800,
     ink: 'board',
     plate: 'solid',
-    ...(more.length > 0 ? { more } : {}),
   };
+  const last = beside.at(-1);
+  const offers = [...(small ? [] : [beside]), ...(last ? [[last]] : [])].filter((lines) => lines.length > 0);
+  const fits = offers.find((lines) => plateSize({ ...plate, beside: lines }).width < wide * 0.92);
+  return fits ? { ...plate, beside: fits } : plate;
 }
 
 function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] {
   const wishes: TagWish[] = [];
+  const said = (door: Door): string => options.doorText?.(door) ?? door.tag;
   const wish = (id: string, tag: string, anchors: readonly Point[], rank: number, on = false): void => {
     if (tag === '' || anchors.length === 0) return;
     wishes.push({ id, anchors, text: tagText(tag, look, options.picked.has(id)), rank, on });
@@ -119,16 +135,18 @@ function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] 
     if (options.picked.has(wall.id)) wish(wall.id, wall.tag, lineAnchors(wall.path), 5);
     for (const opening of openings) {
       const path = openingPath({ wall, openings }, opening);
-      wish(opening.id, options.openingText?.(opening) ?? opening.tag, lineAnchors(path).slice(0, 1), 4);
+      wish(opening.id, said({ tag: opening.tag, kind: 'opening', widthMm: opening.widthMm }), lineAnchors(path).slice(0, 1), 4);
     }
   }
   for (const slab of view.slabs) {
     const ring = slabRing(slab);
     for (const [i, corner] of slab.outline.entries()) {
-      if (!corner.edge.tag || edgeLook(corner.edge) === 'wall') continue;
+      const kind = edgeLook(corner.edge);
+      if (kind === 'wall') continue;
       const a = ring[i] as Point;
       const b = ring[(i + 1) % ring.length] as Point;
-      wish(`${slab.id}#${i}`, corner.edge.tag, [between(a, b, 0.5), between(a, b, 0.25), between(a, b, 0.75)], 4);
+      const text = said({ tag: corner.edge.tag ?? '', kind, widthMm: distance(a, b) });
+      wish(`${slab.id}#${i}`, text, [between(a, b, 0.5), between(a, b, 0.25), between(a, b, 0.75)], 4);
     }
   }
   for (const area of view.outOfScope) wish(area.id, area.tag, roomySpots([[area.ring]], 3), 6, true);
@@ -143,7 +161,7 @@ export function tagWishes(view: PlanView, look: Look, options: TagOptions): TagW
   const zones = options.zones
     ? view.zones
         .filter((zone) => zone.region.length > 0)
-        .map((zone): TagWish => ({ id: zone.zone.id, anchors: zoneSpots(zone.region), text: zoneNumber(zone, look), rank: 0, on: true }))
+        .map((zone): TagWish => ({ id: zone.zone.id, anchors: zoneSpots(zone.region), text: zoneNumber(zone, look, options.zoneNames?.(zone)), rank: 0, on: true }))
     : [];
   if (look.pxPerMm * 1000 < TAGS_FROM_PX_PER_M) return zones;
   const tight = options.tight

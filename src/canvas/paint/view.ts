@@ -1,8 +1,8 @@
 import type { FloorMeasure, Point, Region, TightPiece, ZoneMeasure } from '../../geometry/floorShape.ts';
+import { fitTrue, trueMatrix } from '../../geometry/fitTrue.ts';
 import { REST } from '../../geometry/floorShape.ts';
+import type { Matrix } from '../../geometry/transform.ts';
 import { onFloor, recordOf, recordsOf, type Doc, type Held } from '../../model/doc.ts';
-
-export type Matrix = readonly [number, number, number, number, number, number];
 
 /** What painting needs and the plan itself does not say: measured outlines, required profiles, holds, wording. */
 export interface ViewNotes {
@@ -12,10 +12,8 @@ export interface ViewNotes {
   readonly csp?: Readonly<Record<string, number | null>>;
   /** Zones with an open hold. */
   readonly held?: ReadonlySet<string>;
-  /** Pixels to floor mm of a page; without it the page's guess. */
-  readonly pageMatrix?: (page: Held<'page'>) => Matrix;
   readonly lengthText?: (mm: number) => string;
-  /** Tags of tight spots, biggest first; without it every tight piece worth a tag is numbered here. */
+  /** Tight spots that have a number, biggest first. */
   readonly tight?: readonly TightSpot[];
 }
 
@@ -62,25 +60,20 @@ export interface PlanView {
   readonly dimensions: readonly Held<'dimension'>[];
   readonly measure: FloorMeasure | null;
   readonly tight: readonly TightSpot[];
-  readonly pageMatrix: (page: Held<'page'>) => Matrix;
   readonly lengthText: (mm: number) => string;
 }
 
-/** A tight piece smaller than a hand's breadth squared is the cusp of a corner: drawn, but not numbered. */
-const TAGGED_FROM_M2 = 0.02;
+const matrices = new WeakMap<Held<'page'>, Matrix>();
 
-/** T1, T2 … by size. */
-export function tightSpots(measure: FloorMeasure | null): TightSpot[] {
-  if (!measure) return [];
-  return measure.zones
-    .flatMap((zone) => zone.tight)
-    .filter((piece) => piece.areaM2 >= TAGGED_FROM_M2)
-    .toSorted((a, b) => b.areaM2 - a.areaM2)
-    .map((piece, i) => ({ tag: `T${i + 1}`, piece }));
-}
-
-function guessedMatrix(page: Held<'page'>): Matrix {
-  return [page.guessMmPerPx, 0, 0, page.guessMmPerPx, page.origin[0], page.origin[1]];
+/** Pixels of a page to floor mm: by its known dimensions, or by the guess while it is not trued. */
+export function pageMatrix(page: Held<'page'>): Matrix {
+  const known = matrices.get(page);
+  if (known) return known;
+  const result = fitTrue(page.dimensions, page.levelLine ?? null);
+  const guess = page.guessMmPerPx;
+  const matrix: Matrix = result.ok ? trueMatrix(result.fit, page.origin) : [guess, 0, 0, guess, ...page.origin];
+  matrices.set(page, matrix);
+  return matrix;
 }
 
 function metres(mm: number): string {
@@ -129,8 +122,7 @@ export function planView(doc: Doc, floor: string, notes: ViewNotes = {}): PlanVi
     photos: onFloor(doc, 'photo', floor),
     dimensions: onFloor(doc, 'dimension', floor),
     measure,
-    tight: notes.tight ?? tightSpots(measure),
-    pageMatrix: notes.pageMatrix ?? guessedMatrix,
+    tight: notes.tight ?? [],
     lengthText: notes.lengthText ?? metres,
   };
 }

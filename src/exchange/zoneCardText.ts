@@ -1,0 +1,84 @@
+import { figureText, showArea, showRun } from '../model/showNumber.ts';
+import { showFineSize, showSize } from '../model/showLength.ts';
+import type { Crack } from '../model/records/crack.ts';
+import type { Units } from '../model/units.ts';
+import { chaseSection, isChased } from '../takeoff/crackClass.ts';
+import { abrasiveOf } from '../takeoff/rates/abrasives.ts';
+import { findingRowOf } from '../takeoff/rates/findings.ts';
+import { methodOf } from '../takeoff/rates/methods.ts';
+import { crewText } from '../words/siteWords.ts';
+import type { ZoneStep } from './zoneSteps.ts';
+
+/** Words for quantities and steps on paper, in the units of the sheet. */
+
+/** Small 2 and 3 instead of m2 and m3. */
+function signed(text: string): string {
+  return text.replace(/(?<=[a-z])2\b/, '²').replace(/(?<=[a-z])3\b/, '³');
+}
+
+export function areaText(areaM2: number, units: Units): string {
+  return signed(figureText(showArea(areaM2, units)));
+}
+
+export function runText(lengthM: number, units: Units): string {
+  return figureText(showRun(lengthM, units));
+}
+
+export function widthText(widthMm: number, units: Units): string {
+  return figureText(showFineSize(widthMm, units));
+}
+
+/** What a crew does about one crack. A working crack is never filled rigid; a structural one waits for an engineer. */
+export function crackDoText(crack: Crack, units: Units): string {
+  if (crack.behaviour === 'working') return crewText.crackDo.working;
+  if (crack.behaviour === 'structural') return crewText.crackDo.structural;
+  if (!isChased(crack)) return crewText.crackDo.hairline;
+  const { width, depth } = chaseSection(crack);
+  const size = `${showSize(width, units).figure} x ${figureText(showSize(depth, units))}`;
+  return crack.behaviour === 'notJudged' ? crewText.crackDo.notJudged(size) : crewText.crackDo.fill(size);
+}
+
+export interface StepText {
+  readonly main: string;
+  readonly more: string;
+}
+
+function joined(parts: readonly (string | null | undefined | false)[]): string {
+  return parts.filter((part) => typeof part === 'string' && part !== '').join(', ');
+}
+
+function abrasiveTerm(abrasive: string | null): string | null {
+  return abrasive ? (abrasiveOf(abrasive)?.term ?? abrasive) : null;
+}
+
+/** A step of a zone's card: what, and how. `csp` is the zone's profile, which the edge must reach too. */
+export function stepText(step: ZoneStep, units: Units, csp: string | null): StepText {
+  switch (step.kind) {
+    case 'finding': {
+      const row = findingRowOf(step.finding.kind);
+      const main = crewText.findingDo(step.finding.tag, row?.term ?? step.finding.kind);
+      return { main, more: joined([areaText(step.areaM2, units), row?.treatment]) };
+    }
+    case 'cracks':
+      return { main: crewText.chase(step.tags.join(', ')), more: joined([runText(step.metres, units), crewText.rigid]) };
+    case 'pass': {
+      const { pass } = step;
+      const machine = pass.machine?.name ?? methodOf(pass.method)?.term ?? pass.method;
+      const times = pass.times > 1 ? crewText.timesOver(pass.times) : crewText.once;
+      return { main: machine, more: joined([abrasiveTerm(pass.abrasive), times]) };
+    }
+    case 'edges': {
+      const tool = abrasiveTerm(step.abrasive) ?? methodOf(step.method)?.term ?? step.method;
+      const tight = step.tightTags.length > 0 ? crewText.tight(step.tightTags.join(', ')) : null;
+      const hand = !tight && step.handM2 >= 0.05 ? crewText.handArea(areaText(step.handM2, units)) : null;
+      const times = step.times > 1 ? crewText.timesOver(step.times) : null;
+      return { main: crewText.edges(csp ? crewText.to(csp) : ''), more: joined([tool, runText(step.metres, units), tight, hand, times]) };
+    }
+    case 'joints':
+      return { main: crewText.joints(step.tags.join(', ')), more: joined([runText(step.metres, units), crewText.jointsFilled]) };
+    case 'profile':
+      return { main: crewText.profileCheck, more: csp ?? '' };
+    case 'release':
+      return { main: crewText.release, more: crewText.holdPoint };
+  }
+}

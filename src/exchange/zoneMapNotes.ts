@@ -1,0 +1,36 @@
+import type { TightPiece } from '../geometry/floorShape.ts';
+import type { PlanView } from '../canvas/paint/view.ts';
+import { prepOfFloor } from '../takeoff/prep.ts';
+import { paperWords } from '../words/paperWords.ts';
+import { runText } from './zoneCardText.ts';
+import type { ZoneMapInput } from './zoneMapInput.ts';
+
+/** Tag of a door by the name under which the engine answers it. */
+function doorTag(view: PlanView, passage: string): string {
+  const opening = view.walls.flatMap(({ openings }) => openings).find(({ id }) => id === passage);
+  if (opening) return opening.tag;
+  const [slab, edge] = passage.split('#');
+  const record = view.slabs.find(({ id }) => id === slab);
+  return record?.outline[Number(edge)]?.edge.tag ?? paperWords.door;
+}
+
+function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece): string | null {
+  if (!piece.blockedBy) return null;
+  const { passage, needsMm, what } = piece.blockedBy;
+  const run = (lengthMm: number): string => runText(lengthMm / 1000, input.units);
+  const machine = prepOfFloor(input.doc, input.floor).find(({ zone }) => zone === piece.zone)?.machine?.name ?? '';
+  const door = doorTag(view, passage.id);
+  return what === 'width'
+    ? paperWords.tooNarrow(door, run(passage.widthMm), machine, run(needsMm))
+    : paperWords.tooLow(door, run(passage.heightMm ?? 0), machine, run(needsMm));
+}
+
+/** Ways in, and what is too narrow for a machine. */
+export function wayInSentences(input: ZoneMapInput, view: PlanView): string[] {
+  const run = (lengthMm: number | null): string | null => (lengthMm === null ? null : runText(lengthMm / 1000, input.units));
+  const ways = view.entrances.map(({ tag, widthMm, heightMm }) => paperWords.wayInSays(tag, run(widthMm), run(heightMm)));
+  const blocked = (view.measure?.zones ?? []).flatMap((zone) => zone.tight).map((piece) => blockedSentence(input, view, piece));
+  const first = ways.length > 0 ? `${ways.join('; ')}.` : paperWords.noWayIn;
+  return [first, ...new Set(blocked.filter((sentence) => sentence !== null))];
+}
+
