@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, recordId, text } from './base.ts';
+import { common, loose, recordId, text } from './base.ts';
 
-export const alternateSchema = z.looseObject({
+export const alternateSchema = loose({
   ...common,
   zone: recordId,
   recipe: recordId,

@@ -1,8 +1,16 @@
 import * as z from 'zod/mini';
-import type { RecordId } from '../cell.ts';
+import type { Json, RecordId } from '../cell.ts';
 import { isRecordId } from '../id.ts';
 
-/** Field shapes that several records share. Objects are loose: what a newer app wrote survives a round trip. */
+/** Whatever a newer app may have written: kept, and typed as what a cell can hold. */
+export const json = z.custom<Json | undefined>(() => true);
+
+/** An object that keeps fields it does not know, so that what a newer app wrote survives a round trip. */
+export function loose<T extends z.core.$ZodLooseShape>(shape: T) {
+  return z.catchall(z.object(shape), json);
+}
+
+/** Field shapes that several records share. */
 export const recordId = z.custom<RecordId>(isRecordId, 'not a record id');
 export const finite = z.number().check(z.refine((value) => Number.isFinite(value), 'not a finite number'));
 export const length = finite.check(z.gte(0));
@@ -33,7 +41,7 @@ export const item = {
 };
 
 /** An answer with who gave it and when. `unknown` counts as open, like no answer at all. */
-export const answer = z.looseObject({
+export const answer = loose({
   answer: z.enum(['yes', 'no', 'unknown']),
   by: z.optional(text),
   on: z.optional(moment),
@@ -41,7 +49,7 @@ export const answer = z.looseObject({
 export type Answer = z.infer<typeof answer>;
 
 /** A test or survey result that clears a hold: a result, a date and a person's name. */
-export const clearance = z.looseObject({
+export const clearance = loose({
   result: z.enum(['clear', 'found']),
   on: moment,
   by: text.check(z.minLength(1)),
@@ -50,7 +58,7 @@ export const clearance = z.looseObject({
 export type Clearance = z.infer<typeof clearance>;
 
 /** A vertical face that rises from the floor along an edge or round an obstruction. */
-export const upstand = z.looseObject({
+export const upstand = loose({
   kind: z.enum(['stemWall', 'kerb', 'platformSide', 'pitWall', 'coveBase']),
   heightMm: lengthOver0,
   treat: z.enum(['keep', 'remove', 'prepare']),

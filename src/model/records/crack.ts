@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { item, lengthOver0, path } from './base.ts';
+import { item, lengthOver0, loose, path } from './base.ts';
 
-export const crackSchema = z.looseObject({
+export const crackSchema = loose({
   ...item,
   path,
   /** Not measured yet: null. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { finite, item, point } from './base.ts';
+import { finite, item, loose, point } from './base.ts';
 
-export const dimensionSchema = z.looseObject({
+export const dimensionSchema = loose({
   ...item,
   from: point,
   to: point,

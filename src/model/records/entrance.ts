@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { item, length, lengthOver0, point } from './base.ts';
+import { item, length, lengthOver0, loose, point } from './base.ts';
 
-export const entranceSchema = z.looseObject({
+export const entranceSchema = loose({
   ...item,
   at: point,
   /** Narrowest clear width and height on the way from the truck. */

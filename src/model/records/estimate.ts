@@ -1,12 +1,12 @@
 import * as z from 'zod/mini';
-import { common, finite, moment, text } from './base.ts';
+import { common, finite, json, loose, moment, text } from './base.ts';
 
-export const estimateSchema = z.looseObject({
+export const estimateSchema = loose({
   ...common,
   number: text,
   issuedOn: moment,
-  lines: z.array(z.unknown()),
-  rates: z.array(z.unknown()),
+  lines: z.array(json),
+  rates: z.array(json),
   totalMinor: finite,
 });
 export type Estimate = z.infer<typeof estimateSchema>;

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { clearance, finite, item, length, lengthOver0, ring, text } from './base.ts';
+import { clearance, finite, item, length, lengthOver0, loose, ring, text } from './base.ts';
 
-export const findingSchema = z.looseObject({
+export const findingSchema = loose({
   ...item,
   /** An id of the findings table in the rate book. */
   kind: text,

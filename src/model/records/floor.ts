@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, finite, text } from './base.ts';
+import { common, finite, loose, text } from './base.ts';
 
-export const floorSchema = z.looseObject({
+export const floorSchema = loose({
   ...common,
   name: text.check(z.minLength(1)),
   level: z.optional(finite),

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { answer, clearance, common, moment, text } from './base.ts';
+import { answer, clearance, common, loose, moment, text } from './base.ts';
 
-export const jobSchema = z.looseObject({
+export const jobSchema = loose({
   ...common,
   name: text.check(z.minLength(1)),
   number: z.optional(text),

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, moment, text } from './base.ts';
+import { common, loose, moment, text } from './base.ts';
 
-export const letterSchema = z.looseObject({
+export const letterSchema = loose({
   ...common,
   to: text,
   body: text,

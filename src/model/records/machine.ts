@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, length, lengthOver0, text } from './base.ts';
+import { common, length, lengthOver0, loose, text } from './base.ts';
 
-export const machineSchema = z.looseObject({
+export const machineSchema = loose({
   ...common,
   /** An id of the methods table: what it does. */
   method: text,
@@ -13,7 +13,7 @@ export const machineSchema = z.looseObject({
   turningMm: length,
   smallestOpeningMm: lengthOver0,
   /** Edge clearance: least distance of the head from a face, by kind of face. */
-  clearanceMm: z.looseObject({ wall: length, obstruction: length, drop: length, stop: length }),
+  clearanceMm: loose({ wall: length, obstruction: length, drop: length, stop: length }),
   lapMm: length,
   massKg: z.optional(lengthOver0),
   powerKw: z.optional(length),

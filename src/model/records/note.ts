@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { item, point, text } from './base.ts';
+import { item, loose, point, text } from './base.ts';
 
-export const noteSchema = z.looseObject({
+export const noteSchema = loose({
   ...item,
   at: point,
   text,

@@ -1,19 +1,19 @@
 import * as z from 'zod/mini';
-import { finite, item, lengthOver0, point, ring, upstand } from './base.ts';
+import { finite, item, lengthOver0, loose, point, ring, upstand } from './base.ts';
 
-export const obstructionSchema = z.looseObject({
+export const obstructionSchema = loose({
   ...item,
   kind: z.enum(['column', 'pier', 'island', 'equipment', 'pit', 'drain', 'post', 'platform']),
   shape: z.discriminatedUnion('form', [
-    z.looseObject({
+    loose({
       form: z.literal('rectangle'),
       at: point,
       widthMm: lengthOver0,
       depthMm: lengthOver0,
       turnDeg: finite,
     }),
-    z.looseObject({ form: z.literal('circle'), at: point, diameterMm: lengthOver0 }),
-    z.looseObject({ form: z.literal('polygon'), ring }),
+    loose({ form: z.literal('circle'), at: point, diameterMm: lengthOver0 }),
+    loose({ form: z.literal('polygon'), ring }),
   ]),
   /** What becomes of the floor under it. */
   under: z.enum(['none', 'outOfScope', 'byHand', 'clearedBefore']),

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, length, lengthOver0, recordId, text } from './base.ts';
+import { common, length, lengthOver0, loose, recordId, text } from './base.ts';
 
-export const openingSchema = z.looseObject({
+export const openingSchema = loose({
   ...common,
   wall: recordId,
   tag: text,

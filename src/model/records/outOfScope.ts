@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { item, ring } from './base.ts';
+import { item, loose, ring } from './base.ts';
 
-export const outOfScopeSchema = z.looseObject({
+export const outOfScopeSchema = loose({
   ...item,
   ring,
   reason: z.optional(z.string()),

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, finite, lengthOver0, point, recordId, text } from './base.ts';
+import { common, finite, lengthOver0, loose, point, recordId, text } from './base.ts';
 
-export const pageSchema = z.looseObject({
+export const pageSchema = loose({
   ...common,
   floor: recordId,
   name: text,
@@ -13,11 +13,9 @@ export const pageSchema = z.looseObject({
   origin: point,
   /** Until the page is trued: a guess that makes it visible, never a quantity. */
   guessMmPerPx: lengthOver0,
-  dimensions: z.array(
-    z.looseObject({ from: point, to: point, lengthMm: lengthOver0, by: z.enum(['mouse', 'pen', 'finger']) }),
-  ),
+  dimensions: z.array(loose({ from: point, to: point, lengthMm: lengthOver0, by: z.enum(['mouse', 'pen', 'finger']) })),
   /** Two pixels on a line that is level on the floor; without it the longest dimension is. */
-  levelLine: z.optional(z.nullable(z.looseObject({ from: point, to: point }))),
+  levelLine: z.optional(z.nullable(loose({ from: point, to: point }))),
   /** Something stood on the floor before the page came: truing moves the page, not what is drawn. */
   drawnBefore: z.optional(z.boolean()),
   hidden: z.optional(z.boolean()),

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, finite, recordId, text } from './base.ts';
+import { common, finite, loose, recordId, text } from './base.ts';
 
-export const passSchema = z.looseObject({
+export const passSchema = loose({
   ...common,
   recipe: recordId,
   /** An id of the methods table. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, text } from './base.ts';
+import { common, loose, text } from './base.ts';
 
-export const personSchema = z.looseObject({
+export const personSchema = loose({
   ...common,
   name: text.check(z.minLength(1)),
   role: z.optional(text),

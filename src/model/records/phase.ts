@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, recordId, text } from './base.ts';
+import { common, loose, recordId, text } from './base.ts';
 
-export const phaseSchema = z.looseObject({
+export const phaseSchema = loose({
   ...common,
   name: text,
   floor: z.optional(recordId),

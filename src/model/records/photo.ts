@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { item, moment, point, text } from './base.ts';
+import { item, loose, moment, point, text } from './base.ts';
 
-export const photoSchema = z.looseObject({
+export const photoSchema = loose({
   ...item,
   at: point,
   image: text,

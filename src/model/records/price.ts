@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, finite, text } from './base.ts';
+import { common, finite, loose, text } from './base.ts';
 
-export const priceSchema = z.looseObject({
+export const priceSchema = loose({
   ...common,
   code: text,
   term: text,

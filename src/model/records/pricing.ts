@@ -1,13 +1,13 @@
 import * as z from 'zod/mini';
-import { common, length, lengthOver0, moment } from './base.ts';
+import { common, length, lengthOver0, loose, moment } from './base.ts';
 
-export const pricingSchema = z.looseObject({
+export const pricingSchema = loose({
   ...common,
   overheadPct: length,
   marginPct: length.check(z.lt(100)),
   burdenPct: length,
   /** By certainty: measured, from a photograph, unknown coating. */
-  contingencyPct: z.looseObject({ measured: length, photo: length, unknown: length }),
+  contingencyPct: loose({ measured: length, photo: length, unknown: length }),
   certainty: z.enum(['measured', 'photo', 'unknown']),
   taxPct: z.optional(length),
   minimumCrewDays: length,

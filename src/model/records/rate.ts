@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, finite, text } from './base.ts';
+import { common, finite, loose, text } from './base.ts';
 
-export const rateSchema = z.looseObject({
+export const rateSchema = loose({
   ...common,
   /** Which row of the rate book this is: table and row, for example labour/edge_hand. */
   code: text,

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { finite, item, moment, point, text } from './base.ts';
+import { finite, item, loose, moment, point, text } from './base.ts';
 
-export const readingSchema = z.looseObject({
+export const readingSchema = loose({
   ...item,
   kind: text,
   at: point,

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, text } from './base.ts';
+import { common, loose, text } from './base.ts';
 
-export const recipeSchema = z.looseObject({
+export const recipeSchema = loose({
   ...common,
   name: text,
 });

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { finite, item, point } from './base.ts';
+import { finite, item, loose, point } from './base.ts';
 
-export const serviceSchema = z.looseObject({
+export const serviceSchema = loose({
   ...item,
   kind: z.enum(['power', 'water', 'waste', 'parking']),
   at: point,

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { finite, item, lengthOver0, ring } from './base.ts';
+import { finite, item, lengthOver0, loose, ring } from './base.ts';
 
-export const stepsSchema = z.looseObject({
+export const stepsSchema = loose({
   ...item,
   ring,
   count: finite.check(z.gte(1)),

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { common, length, moment, recordId, text } from './base.ts';
+import { common, length, loose, moment, recordId, text } from './base.ts';
 
-export const tickSchema = z.looseObject({
+export const tickSchema = loose({
   ...common,
   /** What was ticked off: a zone, pass, crack or hold point. */
   of: recordId,

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { item, lengthOver0, path } from './base.ts';
+import { item, lengthOver0, loose, path } from './base.ts';
 
-export const wallSchema = z.looseObject({
+export const wallSchema = loose({
   ...item,
   path,
   thicknessMm: lengthOver0,
