@@ -1,6 +1,7 @@
 import type { ViewNotes } from '../canvas/paint/view.ts';
 import { onFloor, type Doc } from '../model/doc.ts';
-import { figureText, showRun } from '../model/showNumber.ts';
+import { showLength } from '../model/showLength.ts';
+import { figureText } from '../model/showNumber.ts';
 import type { Units } from '../model/units.ts';
 import type { Takeoff } from '../takeoff/port.ts';
 import { requiredCsp } from '../takeoff/profile.ts';
@@ -16,6 +17,6 @@ export function viewNotes(doc: Doc, floor: string, takeoff: Takeoff | null, unit
     csp: Object.fromEntries(zones.map((zone) => [zone.id, requiredCsp(zone)?.min ?? null])),
     held: new Set(zones.filter((zone) => onHold.has(zone.covers === 'rest' ? 'rest' : zone.id)).map(({ id }) => id)),
     tight: mine ? tightSpots(mine.measure.zones) : [],
-    lengthText: (mm) => figureText(showRun(mm / 1000, units)),
+    lengthText: (mm) => figureText(showLength(mm, units)),
   };
 }

@@ -85,7 +85,10 @@ function worked(input: ZoneMapInput, prep: ZonePrep): Worked | null {
   const csp = cspOf(prep.record);
   const steps = zoneSteps({ doc, floor, takeoff, prep, measure })
     .filter(({ kind }) => kind !== 'profile' && kind !== 'release')
-    .map((step) => stepText(step, units, csp));
+    .map((step) => {
+      const text = stepText(step, units, csp);
+      return step.kind === 'cracks' && cutting ? { ...text, more: paperWords.afterLocating(text.more) } : text;
+    });
   const hand = measure.tightM2 >= 0.05 ? [paperWords.byHand(areaText(measure.tightM2, units))] : [];
   const edge = hardMetres(measure) > 0 ? [paperWords.edge(runText(hardMetres(measure), units))] : [];
   const stopped = stop.length > 0;

@@ -1,30 +1,17 @@
 import { useMemo } from 'react';
 import type { ViewNotes } from '../../canvas/paint/view.ts';
 import { SHOW_ALL, type Showing } from '../../canvas/paint/paintFloor.ts';
-import { pageMatrix } from '../../edit/pageMap.ts';
 import { typeOf } from '../../model/cell.ts';
-import { onFloor, type Doc } from '../../model/doc.ts';
-import { figureText } from '../../model/showNumber.ts';
-import { showLength } from '../../model/showLength.ts';
+import { viewNotes } from '../../exchange/viewNotes.ts';
+import type { Doc } from '../../model/doc.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
-import { requiredCsp } from '../../takeoff/profile.ts';
 import { useTakeoff } from '../plan.ts';
 import { useSession, type Units } from '../session.ts';
 import { litOf } from './litOf.ts';
 
-/** What painting needs and the plan does not say: measured outlines, profiles, holds, lengths in the user's units. */
+/** What painting needs and the plan does not say: measured outlines, profiles, holds, lengths in the user's units. Paper asks the same. */
 export function usePlanNotes(doc: Doc, floor: string, takeoff: Takeoff | null, units: Units): ViewNotes {
-  return useMemo(() => {
-    const there = takeoff?.floor === floor && takeoff.blocked === null ? takeoff : null;
-    const zones = onFloor(doc, 'zone', floor);
-    return {
-      measure: there?.measure ?? null,
-      csp: Object.fromEntries(zones.map((zone) => [zone.id, requiredCsp(zone)?.max ?? null])),
-      held: new Set(there?.holds.flatMap((hold) => (hold.zone && hold.kind !== 'inSlab' ? [hold.zone] : [])) ?? []),
-      pageMatrix,
-      lengthText: (mm: number) => figureText(showLength(mm, units)),
-    };
-  }, [doc, floor, takeoff, units]);
+  return useMemo(() => viewNotes(doc, floor, takeoff, units), [doc, floor, takeoff, units]);
 }
 
 /** What of the floor this stage shows: Survey the bare floor, Prep and Takeoff its zones, Why only what is lit. */

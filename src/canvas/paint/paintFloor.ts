@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/floorShape.ts';
+import { pageMatrix } from '../../edit/pageMap.ts';
 import { minus, plus, quarterTurn } from '../../geometry/point.ts';
 import { corner, wound } from '../../geometry/ring.ts';
 import { nearestOnSegment } from '../../geometry/segment.ts';
@@ -20,7 +21,7 @@ import { paintEntrance, paintNote, paintPhoto, paintReading, paintService } from
 import { paintSteps } from './steps.ts';
 import { placeTags, type PxBox } from './tagPlaces.ts';
 import { linesToSpare, tagWishes, type TagOptions } from './tags.ts';
-import { pageMatrix, slabRing, type PlanView, type ZoneView } from './view.ts';
+import { slabRing, type PlanView, type ZoneView } from './view.ts';
 import { paintOpenings, paintWall } from './wall.ts';
 import { paintZoneHatch, paintZoneTint } from './zone.ts';
 

@@ -118,5 +118,6 @@ export function placeTags(
     taken.push(boxAt(x, y, width, height));
     placed.push({ ...wish.text, at: choice.anchor, offsetPx: choice.offset, ...(choice.gap >= LEADER_FROM ? { leader: true } : {}) });
   }
-  return placed;
+  // Leaders lie under all plates that stand where they should.
+  return placed.toSorted((a, b) => Number(b.leader ?? false) - Number(a.leader ?? false));
 }

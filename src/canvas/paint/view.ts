@@ -1,7 +1,5 @@
 import type { FloorMeasure, Point, Region, TightPiece, ZoneMeasure } from '../../geometry/floorShape.ts';
-import { fitTrue, trueMatrix } from '../../geometry/fitTrue.ts';
 import { REST } from '../../geometry/floorShape.ts';
-import type { Matrix } from '../../geometry/transform.ts';
 import { onFloor, recordOf, recordsOf, type Doc, type Held } from '../../model/doc.ts';
 
 /** What painting needs and the plan itself does not say: measured outlines, required profiles, holds, wording. */
@@ -61,19 +59,6 @@ export interface PlanView {
   readonly measure: FloorMeasure | null;
   readonly tight: readonly TightSpot[];
   readonly lengthText: (mm: number) => string;
-}
-
-const matrices = new WeakMap<Held<'page'>, Matrix>();
-
-/** Pixels of a page to floor mm: by its known dimensions, or by the guess while it is not trued. */
-export function pageMatrix(page: Held<'page'>): Matrix {
-  const known = matrices.get(page);
-  if (known) return known;
-  const result = fitTrue(page.dimensions, page.levelLine ?? null);
-  const guess = page.guessMmPerPx;
-  const matrix: Matrix = result.ok ? trueMatrix(result.fit, page.origin) : [guess, 0, 0, guess, ...page.origin];
-  matrices.set(page, matrix);
-  return matrix;
 }
 
 function metres(mm: number): string {
