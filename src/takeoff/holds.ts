@@ -1,6 +1,6 @@
 import type { ZoneMeasure } from '../geometry/floorShape.ts';
 import type { RecordId } from '../model/cell.ts';
-import { onFloor, type Doc, type Held } from '../model/doc.ts';
+import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import type { Clearance } from '../model/records/base.ts';
 import { isChased } from './crackClass.ts';
 import type { Hold, HoldKind } from './line.ts';
@@ -78,12 +78,10 @@ function buildingHold(doc: Doc, answers: Answers): readonly RecordId[] | null {
 
 /** A covering or coating is drawn somewhere in the job: then its own zone is held, and not every zone. */
 export function hasCoveringDrawn(doc: Doc): boolean {
-  for (const [id, fields] of doc) {
-    if (!id.startsWith('finding:') || fields['gone'] === true) continue;
-    const row = findingRowOf(String(fields['kind']));
-    if (row && (row.asbestos !== 'no' || row.lead)) return true;
-  }
-  return false;
+  return recordsOf(doc, 'finding').some(({ kind }) => {
+    const row = findingRowOf(kind);
+    return row !== null && (row.asbestos !== 'no' || row.lead);
+  });
 }
 
 /** Whether anything in the slab forbids to cut: it is there or may be, and has not been located. */

@@ -40,10 +40,10 @@ export function prepOfFloor(doc: Doc, floor: string): ZonePrep[] {
   const zones = onFloor(doc, 'zone', floor);
   const drawn = zones.filter((zone) => zone.covers === 'ring');
   const rest = zones.findLast((zone) => zone.covers === 'rest') ?? null;
-  return [...drawn.map((zone) => prep(doc, zone.id, zone)), prep(doc, 'rest', rest)];
+  return [...drawn.map((zone) => prepOf(doc, zone.id, zone)), prepOf(doc, 'rest', rest)];
 }
 
-function prep(doc: Doc, zone: ZoneId, record: Held<'zone'> | null): ZonePrep {
+function prepOf(doc: Doc, zone: ZoneId, record: Held<'zone'> | null): ZonePrep {
   const recorded = record?.recipe ? passesOf(doc, record.recipe) : [];
   const passes = recorded.length > 0 ? recorded : [firstPass(doc)];
   return { zone, record, passes, machine: passes[0]?.machine ?? null, planned: recorded.length > 0 };

@@ -63,7 +63,7 @@ export function priceShares(price: Line, zoneTotals: readonly Line[]): Line[] {
   let before = 0;
   return zoneTotals.map((line) => {
     const upToHere = before + line.quantity.likely;
-    const upTo = (hours: string): Formula => round(divide(multiply(term('price'), term(hours)), term('hours of all')));
+    const upTo = (name: string): Formula => round(divide(multiply(term('price'), term(name)), term('hours of all')));
     const share = makeLine({
       code: 'money.priceShare',
       trade: 'money',

@@ -50,7 +50,8 @@ describe('the rate book', () => {
   });
 
   test('a method that a finding or a body names is there', () => {
-    for (const row of findingRows) if (row.method) expect(methodOf(row.method), row.id).not.toBeNull();
+    const named = findingRows.flatMap((row) => row.method ?? []);
+    for (const method of named) expect(methodOf(method), method).not.toBeNull();
     for (const row of machineBodies) expect(methodOf(row.method), row.method).not.toBeNull();
     expect(methods.length).toBe(32);
     expect(findingRows.length).toBe(27);
