@@ -96,7 +96,6 @@ export const handoverText = {
   noWork: 'Nothing is planned yet: zones get their passes in Prep.',
   planned: 'Planned, likely',
   actual: 'Took',
-  hoursEach: (of: string): string => `Hours that ${of} took`,
   ticked: (done: number, all: number): string => `${String(done)} of ${String(all)} done`,
   holdsOpen: 'Holds that stand',
   noHolds: 'No hold stands.',

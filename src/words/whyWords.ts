@@ -12,6 +12,7 @@ const provenanceSays: Readonly<Record<string, string>> = {
 /** One phrase for a term's source: never more certain than it is. */
 export function sourceSays(source: string, provenance: string, fromMemory: boolean): string {
   const says = provenanceSays[provenance] ?? provenance;
+  if (source === 'set in the job') return 'set in this job';
   if (provenance === 'measured' || provenance === 'own' || provenance === 'A') return says;
   if (source === 'common practice, no source' || source === 'P') return 'common practice, no source';
   const memory = fromMemory && provenance !== 'M' ? ', from memory' : '';
@@ -32,8 +33,8 @@ export const takeoffText = {
   held: 'held',
   heldTitle: 'Held: no rate until the result is recorded',
   rest: 'Rest',
-  copyCsv: 'Copy as CSV',
-  saveCsv: 'Save as CSV',
+  copyCsv: 'Copy CSV',
+  saveCsv: 'Save CSV',
   copied: 'The takeoff is on the clipboard as CSV.',
   notCopied: 'This browser does not let the page copy. Save it as CSV instead.',
   money: 'Wages and prices',
@@ -57,6 +58,7 @@ export const whyText = {
   feedsNothing: 'Goes into nothing else: it is an end of the sum.',
   sources: 'Rates and sources',
   range: (low: string, high: string): string => `Low ${low}, high ${high}.`,
+  cases: (low: string, high: string): string => `${low} for the low, ${high} for the high.`,
   changeRate: 'Change the rate',
   rateOf: (name: string): string => `Rate: ${name}`,
   showOnPlan: 'Show on the plan',

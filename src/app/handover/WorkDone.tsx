@@ -36,7 +36,7 @@ function ZoneWorkDone({ zone }: { readonly zone: CrewZone }): ReactElement {
   const actual = useDoc((doc) => tickOf(doc, zone.id, 'hours')?.actualHours ?? null);
   const hours = takeoff && !zone.stopped ? zoneHours(takeoff, zone.key) : null;
   return (
-    <div className={css.work}>
+    <div className={css.work} role="group" aria-label={zone.name}>
       <Tag zone>{zone.number}</Tag>
       <span className={css.words}>
         {zone.name}
@@ -48,7 +48,7 @@ function ZoneWorkDone({ zone }: { readonly zone: CrewZone }): ReactElement {
         )}
       </span>
       <div className={css.hours}>
-        <NumberField label={handoverText.hoursEach(zone.name)} unit="h" value={actual} optional min={0} max={10_000} onSet={(value) => setHours(zone.id, value)} />
+        <NumberField label={handoverText.actual} unit="h" value={actual} optional min={0} max={10_000} onSet={(value) => setHours(zone.id, value)} />
       </div>
     </div>
   );

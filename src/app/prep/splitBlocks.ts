@@ -16,6 +16,9 @@ export interface SplitBlock {
   readonly edgeM: number;
 }
 
+/** A piece this small, m2, shows as nothing: it goes with what is left in corners. */
+const NOTHING_M2 = 0.005;
+
 function edgeMetres(zone: ZoneMeasure): number {
   const { wall, obstruction, drop, stop } = zone.faces;
   return wall + obstruction + drop + stop;
@@ -50,7 +53,7 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
   let restsM2 = 0;
   zone.tight.forEach((piece, index) => {
     const tag = tagOf(piece);
-    if (piece.kind === 'gap' && tag === null) restsM2 += piece.areaM2;
+    if ((piece.kind === 'gap' && tag === null) || piece.areaM2 < NOTHING_M2) restsM2 += piece.areaM2;
     else {
       const kind = piece.kind === 'cutOff' ? 'cutOff' : 'tight';
       blocks.push(block(`tight${String(index)}`, kind, piece.areaM2, { tag, blockedBy: piece.blockedBy }));

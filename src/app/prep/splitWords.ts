@@ -16,7 +16,7 @@ interface SplitContext {
 /** What a block is called, and in one line why it is as large as it is. */
 export function splitWords(block: SplitBlock, context: SplitContext): { readonly name: string; readonly reason: string } {
   const { recipe, units } = context;
-  const tool = recipe.edgeTool?.term ?? prepText.handTool;
+  const tool = recipe.edgeTool ? shortTerm(recipe.edgeTool.term) : prepText.handTool;
   if (block.kind === 'machine') return { name: recipe.machine?.name ?? '', reason: machineReason(block, context) };
   if (block.kind === 'strip') {
     const stripMm = recipe.machine ? recipe.machine.clearanceMm.wall + recipe.machine.lapMm : 0;
@@ -28,6 +28,11 @@ export function splitWords(block: SplitBlock, context: SplitContext): { readonly
   const tag = block.tag ?? '';
   const name = block.kind === 'cutOff' ? prepText.cutOff(tool) : prepText.tightSpot(tool, tag);
   return { name, reason: tightReason(block, context) };
+}
+
+/** "Handheld grinder, segmented cup wheel" is a handheld grinder where its work is what matters. */
+function shortTerm(term: string): string {
+  return term.split(',')[0] ?? term;
 }
 
 function machineReason(block: SplitBlock, context: SplitContext): string {

@@ -35,9 +35,11 @@ export function TakeoffBar({ which, onWhich, takeoff }: TakeoffBarProps): ReactE
     <div className={css.bar}>
       <Choice label={takeoffText.show} quiet value={which} options={whiches} onChoose={onWhich} />
       <div className={css.buttons}>
-        <Button size="desk" onClick={() => openPanel('questions')}>
-          {takeoffText.questions}
-        </Button>
+        {takeoff.notAnOffer.length === 0 && (
+          <Button size="desk" onClick={() => openPanel('questions')}>
+            {takeoffText.questions}
+          </Button>
+        )}
         <Button size="desk" onClick={() => openPanel('money')}>
           {takeoffText.money}
         </Button>

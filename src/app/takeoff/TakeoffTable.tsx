@@ -5,13 +5,14 @@ import { PriceFoot } from './PriceFoot.tsx';
 import { PriceRange } from './PriceRange.tsx';
 import { QuantityCell } from './QuantityCell.tsx';
 import { TakeoffBar, type Which } from './TakeoffBar.tsx';
+import { shownTable } from './shownTable.ts';
 import { unitShown } from './showQuantity.ts';
 import { cx } from '../look/cx.ts';
 import { useLayout } from '../look/useLayout.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { useDoc, useTakeoff, useUnits } from '../plan.ts';
 import { NotAnOffer } from '../questions/NotAnOffer.tsx';
-import { lineTable, type LineTable, type TableCell, type TableRow } from '../../takeoff/lineTable.ts';
+import type { LineTable, TableCell, TableRow } from '../../takeoff/lineTable.ts';
 import type { Trade } from '../../takeoff/line.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
 import { notAnOfferWords, tradeWords } from '../../words/takeoffWords.ts';
@@ -30,7 +31,7 @@ export function TakeoffTable(): ReactElement {
   if (!takeoff) return <EmptyState title={takeoffText.noneYet} sentence={takeoffText.asOf} />;
   if (takeoff.blocked) return <EmptyState title={takeoffText.noneYet} sentence={notAnOfferWords[takeoff.blocked] ?? takeoff.blocked} />;
   return (
-    <div className={cx(css.takeoff, stale && css.stale)} aria-busy={stale}>
+    <div className={cx(css.takeoff, phone && css.phone, stale && css.stale)} aria-busy={stale}>
       {phone ? <PriceRange takeoff={takeoff} /> : <NotAnOffer takeoff={takeoff} />}
       <TakeoffBar which={which} onWhich={setWhich} takeoff={takeoff} />
       <div className={css.scroll} role="region" aria-label={takeoffText.work} tabIndex={0}>
@@ -42,7 +43,7 @@ export function TakeoffTable(): ReactElement {
 
 function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: Which }): ReactElement {
   const doc = useDoc((now) => now);
-  const table = lineTable(takeoff);
+  const table = shownTable(takeoff);
   const price = table.groups.flatMap((group) => group.rows).find((row) => row.code === PRICE) ?? null;
   return (
     <table className={css.table}>

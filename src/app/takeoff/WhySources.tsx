@@ -39,6 +39,11 @@ export function WhySources({ line, changing, onChange }: WhySourcesProps): React
   );
 }
 
+/** A phrase as a sentence. */
+function sentence(phrase: string): string {
+  return `${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`;
+}
+
 function Source({ term, open, onOpen }: { readonly term: Term; readonly open: boolean; readonly onOpen: (open: boolean) => void }): ReactElement {
   const units = useUnits();
   const doc = useDoc((now) => now);
@@ -55,8 +60,8 @@ function Source({ term, open, onOpen }: { readonly term: Term; readonly open: bo
         <span>{show(likely)}</span>
       </b>
       <p>
-        {low === high ? '' : `${whyText.range(show(low), show(high))} `}
-        {sourceSays(term.source, term.provenance, term.fromMemory)}.
+        {low === high ? '' : `${whyText.cases(show(low), show(high))} `}
+        {sentence(sourceSays(term.source, term.provenance, term.fromMemory))}
       </p>
       {open && priced ? (
         <RateEditor rate={priced} onDone={() => onOpen(false)} />

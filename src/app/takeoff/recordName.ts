@@ -1,6 +1,7 @@
 import type { RecordId } from '../../model/cell.ts';
 import type { Doc } from '../../model/doc.ts';
 import { isRecordId } from '../../model/id.ts';
+import { passName } from '../prep/passName.ts';
 import { findingRowOf } from '../../takeoff/rates/findings.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
 
@@ -8,6 +9,7 @@ import { methodOf } from '../../takeoff/rates/methods.ts';
 export function recordName(part: string, doc: Doc): string {
   if (!isRecordId(part)) return methodOf(part)?.term ?? findingRowOf(part)?.term ?? part;
   const fields = doc.get(part as RecordId);
+  if (part.startsWith('pass:')) return passName(String(fields?.['method'] ?? ''), (fields?.['abrasive'] as string | undefined) ?? null);
   const { name, tag } = (fields ?? {}) as { readonly name?: string; readonly tag?: string };
   return tag ?? name ?? part;
 }

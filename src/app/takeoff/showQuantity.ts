@@ -32,9 +32,11 @@ const byUnit: Readonly<Record<string, (value: number, units: Units) => Figure>> 
   kg: showMass,
   mm: showFineSize,
   '%': (value) => ({ figure: showNumber(value, Number.isInteger(value) ? 0 : 1), unit: '%' }),
+  number: (value) => ({ figure: trimmed(value), unit: '' }),
   factor: (value) => ({ figure: showNumber(value, 2), unit: '' }),
 };
 
+/** Whole numbers as they are, others as short as they may be. */
 function trimmed(value: number): string {
   if (Number.isInteger(value)) return showNumber(value, 0);
   const text = showNumber(value, Math.abs(value) < 0.1 ? 4 : 2);

@@ -1,5 +1,6 @@
 import { codeWords } from './codeWords.ts';
 import { recordName } from './recordName.ts';
+import { unitOnScreen } from './showQuantity.ts';
 import type { Doc } from '../../model/doc.ts';
 import type { Term } from '../../takeoff/line.ts';
 import { recordOf } from '../../model/doc.ts';
@@ -16,5 +17,5 @@ export function termWords(term: Term, doc: Doc): string {
 }
 
 function sentenceStart(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return unitOnScreen(text.charAt(0).toUpperCase() + text.slice(1));
 }

@@ -44,7 +44,14 @@ function spread(formula: Formula, sign: Sign, same: (formula: Formula) => boolea
   }
 }
 
-function pieces(formula: Formula): { sign: Sign; formula: Formula }[] {
+/** A sum of one thing is that thing. */
+function plain(formula: Formula): Formula {
+  const [only, ...more] = 'of' in formula && Array.isArray(formula.of) ? (formula.of as readonly Formula[]) : [];
+  return only && more.length === 0 ? plain(only) : formula;
+}
+
+function pieces(asked: Formula): { sign: Sign; formula: Formula }[] {
+  const formula = plain(asked);
   if (formula.op === 'ceil' || formula.op === 'round') return pieces(formula.of);
   if (formula.op === 'max') return formula.of.map((part) => ({ sign: 'most', formula: part }));
   const into: { sign: Sign; formula: Formula }[] = [];
@@ -56,7 +63,8 @@ function pieces(formula: Formula): { sign: Sign; formula: Formula }[] {
 
 /** The formula of a line as a column that can be added up by eye, first part first. */
 export function whyColumn(formula: Formula, terms: readonly Term[], evaluate: Evaluate): readonly WhyPart[] {
-  return pieces(formula).map(({ sign, formula: piece }): WhyPart => {
+  return pieces(formula).map(({ sign, formula: found }): WhyPart => {
+    const piece = plain(found);
     const simple = piece.op === 'term' || piece.op === 'number';
     return {
       sign,

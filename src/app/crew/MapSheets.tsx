@@ -1,0 +1,66 @@
+import { useState, type ReactElement } from 'react';
+import { createPortal } from 'react-dom';
+import css from './CrewStage.module.css';
+import print from './print.module.css';
+import { SheetImage } from './SheetImage.tsx';
+import { useZoneMap } from './useZoneMap.ts';
+import { printPages } from './printPages.ts';
+import { Button } from '../parts/Button.tsx';
+import { Choice } from '../parts/Choice.tsx';
+import { Picker } from '../parts/Picker.tsx';
+import { saveCrewCopy } from '../jobs/jobActions.ts';
+import { useUnits } from '../plan.ts';
+import { PAPER_SCALES, type Sheet } from '../../exchange/paper.ts';
+import { crewText } from '../../words/siteWords.ts';
+
+const LARGEST = 'largest';
+const sheets = (['A4', 'letter'] as const).map((value) => ({ value, words: crewText.papers[value] }));
+const scales = [
+  { value: LARGEST, words: crewText.largest },
+  ...PAPER_SCALES.map((scale) => ({ value: String(scale), words: crewText.oneTo(scale) })),
+];
+
+/** The zone map as it will be printed: sheet, scale, the pages, and the way to paper. */
+export function MapSheets(): ReactElement {
+  const units = useUnits();
+  const [sheet, setSheet] = useState<Sheet>(units === 'imperial' ? 'letter' : 'A4');
+  const [scale, setScale] = useState<string>(LARGEST);
+  const { pages, fault } = useZoneMap(sheet, scale === LARGEST ? null : Number(scale));
+  return (
+    <div className={css.map}>
+      <div className={css.options}>
+        <Choice label={crewText.paper} value={sheet} options={sheets} onChoose={setSheet} />
+        <Picker label={crewText.scale} value={scale} options={scales} onPick={setScale} />
+        {fault && <b role="status">{fault}</b>}
+        <div>
+          <Button kind="main" wide onClick={() => printPages(pages)}>
+            {crewText.print}
+          </Button>
+          <p>{crewText.printHelp}</p>
+        </div>
+        <div>
+          <Button wide onClick={saveCrewCopy}>
+            {crewText.saveCopy}
+          </Button>
+          <p>{crewText.saveCopyHelp}</p>
+        </div>
+      </div>
+      <div className={css.pages} role="region" aria-label={crewText.pages} tabIndex={0}>
+        {pages.map((page, index) => (
+          <figure key={crewText.page(index + 1, pages.length)} className={css.page}>
+            <figcaption>{crewText.page(index + 1, pages.length)}</figcaption>
+            <SheetImage page={page} name={crewText.page(index + 1, pages.length)} className={css.sheet ?? ''} />
+          </figure>
+        ))}
+      </div>
+      {createPortal(
+        <div className={print.paper} aria-hidden="true">
+          {pages.map((page, index) => (
+            <SheetImage key={crewText.page(index + 1, pages.length)} page={page} name={crewText.title} className={print.sheet ?? ''} trueSize />
+          ))}
+        </div>,
+        document.body,
+      )}
+    </div>
+  );
+}

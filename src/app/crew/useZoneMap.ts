@@ -1,0 +1,17 @@
+import { useMemo } from 'react';
+import { zoneMapPages } from '../../exchange/zoneMap.ts';
+import type { Sheet } from '../../exchange/paper.ts';
+import type { ZoneMapPage } from '../../exchange/zoneMapInput.ts';
+import { useDoc, useFloor, useTakeoff, useUnits } from '../plan.ts';
+
+/** Pages of the zone map, drawn again when the plan or its numbers change. */
+export function useZoneMap(sheet: Sheet, scale: number | null): { readonly pages: readonly ZoneMapPage[]; readonly fault: string | null } {
+  const doc = useDoc((now) => now);
+  const floor = useFloor();
+  const units = useUnits();
+  const { takeoff } = useTakeoff();
+  return useMemo(() => {
+    if (!floor || !takeoff) return { pages: [], fault: null };
+    return { pages: zoneMapPages({ doc, floor: floor.id, takeoff, units, sheet, scale }), fault: null };
+  }, [doc, floor, units, takeoff, sheet, scale]);
+}
