@@ -1,4 +1,5 @@
-import { isSame } from '../geometry/point.ts';
+import type { Point } from '../geometry/floorShape.ts';
+import { cross, isSame, minus } from '../geometry/point.ts';
 import { ringFault } from '../geometry/ring.ts';
 import type { Cell, Json, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
@@ -49,14 +50,26 @@ function shapeFault(doc: Doc, id: RecordId): string | null {
   if (points.some((at) => !Number.isFinite(at[0]) || !Number.isFinite(at[1]))) return 'notANumber';
   if (closed) {
     if (points.some((at, index) => isSame(at, points[(index + 1) % points.length] ?? at))) return 'zeroLength';
-    return ringFault(points)?.code ?? null;
+    return outlineFault(points);
   }
   return lineFault(doc, id, points);
 }
 
+/** A rectangle whose corners were set crosswise encloses nothing, but what is wrong with it is the order. */
+function outlineFault(points: readonly Point[]): string | null {
+  const code = ringFault(points)?.code ?? null;
+  return code === 'noArea' && !isStraight(points) ? 'crossesItself' : code;
+}
+
+function isStraight([first, second, ...rest]: readonly Point[]): boolean {
+  if (!first || !second) return true;
+  const run = minus(second, first);
+  return rest.every((at) => cross(run, minus(at, first)) === 0);
+}
+
 const LINES = new Set(['wall', 'crack', 'joint', 'dimension', 'opening']);
 
-function lineFault(doc: Doc, id: RecordId, points: readonly (readonly [number, number])[]): string | null {
+function lineFault(doc: Doc, id: RecordId, points: readonly Point[]): string | null {
   const type = typeOf(id);
   if (!LINES.has(type)) return null;
   if (type === 'opening') return wallFault(doc, doc.get(id)?.['wall']);
