@@ -94,5 +94,5 @@ function asJson(doc: Doc): string {
     faults: of.faults,
     lines: of.lines,
   }));
-  return `${JSON.stringify({ job: recordsOf(doc, 'job')[0]?.name ?? null, currency: currencyOf(doc), floors }, null, 2)}\n`;
+  return `${JSON.stringify({ job: recordsOf(doc, 'job')[0]?.name ?? null, currency: recordsOf(doc, 'job')[0]?.currency ?? null, floors }, null, 2)}\n`;
 }

@@ -3,6 +3,7 @@ import type { HoldKind } from '../takeoff/line.ts';
 import { lineTable, type TableCell, type TableRow } from '../takeoff/lineTable.ts';
 import type { Takeoff } from '../takeoff/port.ts';
 import { findingRowOf } from '../takeoff/rates/findings.ts';
+import { methodOf } from '../takeoff/rates/methods.ts';
 import { tagOf, zoneLabel } from '../takeoff/tagOf.ts';
 import { minorDigits } from '../model/money.ts';
 import { lineTitleOf, tradeWords } from '../words/takeoffWords.ts';
@@ -51,7 +52,12 @@ export function takeoffRows(doc: Doc, takeoff: Takeoff, currency: string): Takeo
 function workOf(doc: Doc, row: TableRow): string {
   const title = lineTitleOf(row.code, (kind) => findingRowOf(kind)?.term ?? kind);
   const of = row.key.split('|')[1];
-  return of ? `${title}, ${tagOf(doc, of)}` : title;
+  return of ? `${title}, ${thingOf(doc, of)}` : title;
+}
+
+/** A record's number, a tool's name, or what stands there (T1, vacuum). */
+function thingOf(doc: Doc, of: string): string {
+  return methodOf(of)?.term.toLowerCase() ?? tagOf(doc, of);
 }
 
 function rowCell(cell: TableCell | null | undefined, scale: number): RowCell | null {

@@ -1,3 +1,4 @@
+import { placeOf } from './codeOrder.ts';
 import type { HoldKind, Line, Range, Trade } from './line.ts';
 import type { Takeoff } from './port.ts';
 import type { ZoneId } from './prep.ts';
@@ -53,10 +54,18 @@ export function lineTable(takeoff: Takeoff): LineTable {
       const key = rowKey(line);
       rows.set(key, [...(rows.get(key) ?? []), line]);
     }
-    const shown = [...rows].map(([key, lines]) => rowOf(key, lines, zones)).filter((row) => !isNothing(row));
+    const shown = [...rows]
+      .map(([key, lines]) => rowOf(key, lines, zones))
+      .filter((row) => !isNothing(row))
+      .toSorted((a, b) => placeOf(a.code) - placeOf(b.code) || inOrder(a, b));
     return shown.length === 0 ? [] : [{ trade, rows: shown }];
   });
   return { zones, groups };
+}
+
+/** T2 before T10; everything else stays as it came. */
+function inOrder(a: TableRow, b: TableRow): number {
+  return a.code === 'tightSpot' ? Number(a.key.split('|T')[1]) - Number(b.key.split('|T')[1]) : 0;
 }
 
 /** Lines that belong in one row: one code, and what tells lines of a code apart within a zone. */

@@ -1,3 +1,4 @@
+import type { CommandCall, RecordId } from '../../model/cell.ts';
 import { onFloor } from '../../model/doc.ts';
 import { obstructionRing } from '../obstructionRing.ts';
 import { upstandRuns } from '../upstandLines.ts';
@@ -15,9 +16,13 @@ export const obstructionOutsideSlab: Check = ({ doc, floor, measure }) =>
 export const isolationFilled: Check = ({ doc, floor }) =>
   onFloor(doc, 'joint', floor).flatMap((joint) =>
     joint.kind === 'isolation' && joint.treat === 'filled'
-      ? [fault(joint.id, 'isolationFilled', joint.path[0] ?? null)]
+      ? [{ ...fault(joint.id, 'isolationFilled', joint.path[0] ?? null), fix: carriedThrough(joint.id) }]
       : [],
   );
+
+function carriedThrough(id: RecordId): CommandCall {
+  return { name: 'setField', args: { id, slot: 'treat', value: 'carried' } };
+}
 
 /** A crack that steps, leaks or shows rust is an engineer's: it is measured, and nothing is planned for it. */
 export const structuralCrack: Check = ({ doc, floor }) =>

@@ -1,0 +1,75 @@
+/**
+ * Codes of lines in the order of the work, as tables show them. A name that ends in a dot stands for all codes that
+ * begin with it. A code that is not here comes last in its trade.
+ */
+const ORDER: readonly string[] = [
+  'grossFloor',
+  'deduction',
+  'netFloorAll',
+  'netFloor',
+  'field',
+  'handFloor',
+  'tight',
+  'tightSpot',
+  'cornerRests',
+  'cutOff',
+  'handArea',
+  'handUnder',
+  'edge',
+  'edge.',
+  'strip',
+  'stopLine',
+  'innerCorners',
+  'outerCorners',
+  'facesInHandAreas',
+  'upstandMetres.',
+  'upstandArea.',
+  'crack.static.',
+  'crack.notJudged.',
+  'crack.working.',
+  'crack.structural.',
+  'joint.control.',
+  'joint.construction.',
+  'joint.isolation.',
+  'obstructions',
+  'finding.',
+  'hours.machine',
+  'hours.finding.',
+  'hours.edge',
+  'hours.corners',
+  'hours.posts',
+  'hours.drains',
+  'hours.stopLines',
+  'hours.handFloor',
+  'hours.tight',
+  'hours.cutOff',
+  'hours.handUnder',
+  'hours.upstands',
+  'hours.coveRemove',
+  'hours.crackChase',
+  'hours.crackClean',
+  'hours.crackFill',
+  'hours.crackTrim',
+  'hours.jointFill',
+  'hours.jointTrim',
+  'hours.hepa',
+  'hours.vacuum',
+  'hours.machineAll',
+  'hours.handAll',
+  'hours.zone',
+  'hours.setUp',
+  'hours.moves',
+  'hours.tearDown',
+  'days',
+  'hours.dailyStart',
+  'hours.crew',
+  'hours.person',
+];
+
+/** Place of a code in the order of the work: smaller comes first. */
+export function placeOf(code: string): number {
+  const exact = ORDER.indexOf(code);
+  if (exact >= 0) return exact;
+  const group = ORDER.findIndex((name) => name.endsWith('.') && code.startsWith(name));
+  return group >= 0 ? group : ORDER.length;
+}
