@@ -17,6 +17,7 @@ export function faultOfChange(doc: Doc, cells: readonly Cell[], passesLocks: boo
   const locked = passesLocks ? null : lockFault(doc, cells);
   if (locked) return locked;
   const next = applyCells(doc, cells);
+  if (cells.some(([id, slot]) => next.get(id)?.['gone'] === true && !GOING.has(slot))) return 'unknownRecord';
   const touched = new Set(cells.map(([id]) => id));
   for (const id of touched) {
     const fault = faultOfRecord(next, id);
@@ -24,6 +25,9 @@ export function faultOfChange(doc: Doc, cells: readonly Cell[], passesLocks: boo
   }
   return null;
 }
+
+/** What may be written to a record that is gone, or goes with this change. */
+const GOING = new Set(['gone', 'goneWith']);
 
 /** Slots that may change on a locked item: the lock itself, and its place in a list. */
 const LOCK_LETS = new Set(['locked', 'order', 'note']);
