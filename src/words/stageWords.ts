@@ -47,6 +47,11 @@ export const questionWords: Readonly<Record<QuestionSlot, { readonly ask: string
 
 export const answerWords: Readonly<Record<AnswerCode, string>> = { yes: 'Yes', no: 'No', unknown: "Don't know" };
 
+/** Small counts in words, as they begin a sentence. */
+function inWords(count: number): string {
+  return ['No', 'One', 'Two', 'Three', 'Four'][count] ?? String(count);
+}
+
 export const questionsText = {
   title: 'Four questions before a price',
   intro: 'They are asked on site. "Don\'t know" counts as open.',
@@ -54,8 +59,8 @@ export const questionsText = {
   who: 'Who answers',
   whoHelp: 'Kept with each answer, with today\'s date.',
   notAnOffer: 'Not an offer',
-  open: (count: number): string => (count === 1 ? 'One question is still open' : `${['No', 'One', 'Two', 'Three', 'Four'][count] ?? String(count)} questions are still open`),
-  openHolds: (count: number): string => (count === 1 ? 'One hold stands' : `${String(count)} holds stand`),
+  open: (count: number): string => (count === 1 ? 'One question is still open' : `${inWords(count)} questions are still open`),
+  openHolds: (count: number): string => (count === 1 ? 'One hold stands' : `${inWords(count)} holds stand`),
   ready: 'All four questions are answered',
   sample: 'With sample wages and prices',
   setYours: 'Set yours',
