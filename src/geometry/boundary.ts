@@ -31,7 +31,8 @@ export interface BoundaryEdge {
 /** How far, in mm, welding and the snapped corners of a boolean may leave the edge they came from. */
 const NEAR_MM = 0.05;
 
-const HARDNESS: Readonly<Record<FaceKind | 'soft', number>> = { obstruction: 5, wall: 4, drop: 3, stop: 3, run: 2, soft: 1 };
+/** What the slab says of its own edge stands, but for `run`: a column drawn against the outside of that is a face. */
+const HARDNESS: Readonly<Record<FaceKind | 'soft', number>> = { wall: 5, drop: 4, stop: 4, obstruction: 3, run: 2, soft: 1 };
 
 /** The rings of a region as edges with their sources; an edge without any counts as wall. */
 export function tagBoundary(region: Region, sources: readonly SourceEdge[]): readonly (readonly BoundaryEdge[])[] {

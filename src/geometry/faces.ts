@@ -54,10 +54,10 @@ export function stripWidths(machine: MachineShape): WidthByKind {
 /** Chains cut into worked and other parts. `field` is what the head covers, `standMm` how far its middle stays off. */
 export function chainParts(chains: readonly Chain[], field: RegionIndex, machine: MachineShape, standMm: WidthByKind): readonly ChainParts[] {
   const widths = bandWidths(machine);
-  const isHandArea = (face: Face): boolean => widths[face.kind] > WIDEST_STRIP_MM;
+  const rules = { standMm, widths };
   return chains.map((chain) => {
     const seen = chain.faces.flatMap((face) => seenParts(face, field, widths[face.kind] + BEYOND_MM));
-    return { chain, parts: joinCorners(seen, chain.closed, standMm, isHandArea) };
+    return { chain, parts: joinCorners(seen, chain.closed, rules) };
   });
 }
 
@@ -77,8 +77,13 @@ function seenParts(face: Face, field: RegionIndex, offMm: number): FacePart[] {
   return parts;
 }
 
+interface Rules {
+  readonly standMm: WidthByKind;
+  readonly widths: WidthByKind;
+}
+
 /** Runs without field count as worked when they are only what a round head leaves in an inner corner; not beside a drop that leaves a hand area. */
-function joinCorners(parts: readonly FacePart[], closed: boolean, standMm: WidthByKind, isHandArea: (face: Face) => boolean): readonly FacePart[] {
+function joinCorners(parts: readonly FacePart[], closed: boolean, rules: Rules): readonly FacePart[] {
   const start = closed ? Math.max(0, parts.findIndex((part) => part.worked)) : 0;
   const turned = [...parts.slice(start), ...parts.slice(0, start)];
   const out: FacePart[] = [];
@@ -89,29 +94,39 @@ function joinCorners(parts: readonly FacePart[], closed: boolean, standMm: Width
     const run = turned.slice(i, end);
     const before = turned[i - 1] ?? (closed ? turned.at(-1) : undefined);
     const after = turned[end] ?? (closed ? turned[0] : undefined);
-    const isOpen = [before, ...run, after].every((part) => !part || !isHandArea(part.face));
-    const joins = !first.worked && isOpen && isCornerRun(run, before, after, standMm);
+    const isOpen = [before, ...run, after].every((part) => !part || rules.widths[part.face.kind] <= WIDEST_STRIP_MM);
+    const joins = !first.worked && isOpen && isCornerRun(run, before, after, rules);
     out.push(...(joins ? run.map((part) => ({ ...part, worked: true })) : run));
     i = end;
   }
   return out;
 }
 
-function isCornerRun(run: readonly FacePart[], before: FacePart | undefined, after: FacePart | undefined, standMm: WidthByKind): boolean {
-  const sides = [before, after].filter((part) => part?.worked === true).length;
-  if (sides === 0) return false;
-  const faces = [before?.worked ? before.face : null, ...run.map((part) => part.face), after?.worked ? after.face : null];
-  const turns = faces.flatMap((face, i) => {
-    const next = faces[i + 1];
-    return face && next && face !== next ? turnBetween(face, next) : [];
-  });
-  const inner = turns.filter((turn) => turn > CORNER);
-  if (inner.length === 0) return false;
+function isCornerRun(run: readonly FacePart[], before: FacePart | undefined, after: FacePart | undefined, { standMm, widths }: Rules): boolean {
+  const sides = [before, after].filter((part) => part?.worked === true);
+  if (sides.length === 0) return false;
   const length = run.reduce((sum, { face, from, to }) => sum + (to - from) * face.lengthMm, 0);
+  const inner = innerTurns([sides.includes(before) ? before : undefined, ...run, sides.includes(after) ? after : undefined]);
+  if (inner.length === 0) {
+    // Beside a face with a wider band: its round end covers the start of this one.
+    const own = Math.min(...run.map((part) => widths[part.face.kind]));
+    const cover = sides.reduce((sum, part) => sum + (part && widths[part.face.kind] > own ? widths[part.face.kind] : 0), 0);
+    return length <= cover + GRAZE_MM;
+  }
   const stand = Math.max(...run.map((part) => standMm[part.face.kind]));
   const sharp = inner.length === 1 ? Math.max(SHARPEST, Math.PI - (inner[0] as number)) : Math.PI / 2;
   const side = stand * Math.max(1, 1 / Math.tan(sharp / 2));
-  return length <= sides * side * 1.01 + 2;
+  return length <= sides.length * side * 1.01 + GRAZE_MM;
+}
+
+/** Turns at the inner corners between parts that follow each other. */
+function innerTurns(parts: readonly (FacePart | undefined)[]): number[] {
+  return parts.flatMap((part, i) => {
+    const next = parts[i + 1];
+    if (!part || !next || part.face === next.face) return [];
+    const turn = turnBetween(part.face, next.face);
+    return turn > CORNER ? [turn] : [];
+  });
 }
 
 /** The worked parts as stretches for bands: flat where a face is merely cut, round at the true end of a face. */

@@ -137,7 +137,7 @@ function cornerSector(ring: Ring, makers: readonly (Maker | null)[], i: number, 
   const after = makers[i];
   if (!before || !after) return [];
   const at = corner(ring, i);
-  if (cross(minus(at, corner(ring, i - 1)), minus(corner(ring, i + 1), at)) <= 0) return [];
+  // Convex or not is asked of the two directions, not of the edges: beside a crossing an edge may be a snap of the grid long.
   const [from, to] = [minus(moved(at, before), at), minus(moved(at, after), at)];
   const radius = Math.min(lengthOf(from), lengthOf(to));
   const [u, v] = [unit(from), unit(to)];

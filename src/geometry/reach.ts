@@ -47,10 +47,9 @@ export function reachOf(machine: MachineShape, floor: NetFloor, shape: FloorShap
   const own = pieces.filter((_, i) => entered.has(i));
   const grown = growBack(own, floor.chains.flatMap((chain) => chain.faces), standMm, machine.clearanceMm, biasOf(machine));
   const raw = clips.union(machine.id, [grown]);
-  return {
-    raw: room === floor.net ? raw : clips.intersect(machine.id, raw, floor.net),
-    cutOff: pieces.filter((_, i) => !entered.has(i)),
-  };
+  const cutOff = pieces.filter((_, i) => !entered.has(i));
+  const onFloor = (region: Region): Region => (room === floor.net ? region : clips.intersect(machine.id, region, floor.net));
+  return { raw: onFloor(raw), cutOff: onFloor(cutOff) };
 }
 
 /** How far the middle of the machine stays from each kind of face, in mm. */
@@ -75,9 +74,10 @@ function roomToMove(machine: MachineShape, floor: NetFloor, standMm: WidthByKind
     });
   const aprons = beyond(0, depth);
   const outside = clips.subtract(machine.id, clips.union(machine.id, [aprons]), floor.net);
-  const free = outside.length === 0 ? outside : clips.subtract(machine.id, outside, backBands(floor, outside, standMm));
   // A seam of 1 mm on each side, so that no rounding leaves a slit between floor and apron.
-  return clips.union(machine.id, [floor.net, floor.beside, free, beyond(-1, 1)]);
+  const apron = clips.union(machine.id, [outside, beyond(-1, 1)]);
+  const free = clips.subtract(machine.id, apron, backBands(floor, apron, standMm));
+  return clips.union(machine.id, [floor.net, floor.beside, free]);
 }
 
 /** Faces are hard from behind too, for what lies on an apron. */

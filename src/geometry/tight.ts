@@ -18,8 +18,9 @@ export interface TightFloor {
   readonly blockedBy: TightPiece['blockedBy'];
 }
 
-/** Pieces thinner than this on average, in mm, are the rounding of the grid and no floor. */
+/** Pieces thinner than this on average, in mm, or smaller than this, in mm2, are the rounding of the grid and no floor. */
 const THINNEST_MM = 0.02;
+const SMALLEST_MM2 = 1;
 
 /** The pieces of hand floor of one machine, each with its kind and, where a passage keeps the machine out, that passage. */
 export function tightFloor(tight: Region, reach: Reach, machine: MachineShape, floor: NetFloor, shape: FloorShape): readonly TightFloor[] {
@@ -38,7 +39,7 @@ export function tightFloor(tight: Region, reach: Reach, machine: MachineShape, f
 /** True for what only the snapping to the grid has left over. */
 export function isSliver(polygon: Region[number]): boolean {
   const edge = polygon.reduce((sum, ring) => sum + perimeter(ring), 0);
-  return regionArea([polygon]) < (THINNEST_MM * edge) / 2;
+  return regionArea([polygon]) < Math.max(SMALLEST_MM2, (THINNEST_MM * edge) / 2);
 }
 
 function shareFloor(a: Region[number], aIndex: RegionIndex, b: Region[number], bIndex: RegionIndex): boolean {
