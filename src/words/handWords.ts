@@ -153,3 +153,8 @@ export const snapWords: Readonly<Record<string, string>> = {
   grid: 'grid',
   free: '',
 };
+
+/** A right angle to the line being drawn has no wall to name. */
+export function snapWord({ kind, on }: { readonly kind: string; readonly on: string | null }): string {
+  return kind === 'square' && on === null ? 'square' : (snapWords[kind] ?? '');
+}

@@ -2,7 +2,7 @@ import { addOpening } from '../../edit/addOpening.ts';
 import { callOf, cellsOfCall, refusalOf } from '../../edit/run.ts';
 import { toGrid } from '../../geometry/grid.ts';
 import { between } from '../../geometry/point.ts';
-import type { CommandCall } from '../../model/cell.ts';
+import type { CommandCall, RecordId } from '../../model/cell.ts';
 import { liveLine } from '../paint/guides.ts';
 import { draftOf } from './draftOf.ts';
 import { placeOnEdge } from './edgeTarget.ts';
@@ -21,7 +21,7 @@ export type OpeningState =
 /** A usual single door, clear; common practice, no source. */
 const USUAL = { widthMm: 900, heightMm: 2100 };
 
-function call(env: ToolEnv, hit: Hit, snap: Snap): CommandCall | null {
+function call(env: ToolEnv, id: RecordId, hit: Hit, snap: Snap): CommandCall | null {
   if (hit.edge === null) return null;
   const place = placeOnEdge(env.doc, hit.id, hit.edge, snap.at);
   if (!place) return null;
@@ -29,7 +29,7 @@ function call(env: ToolEnv, hit: Hit, snap: Snap): CommandCall | null {
   // On a corner the opening starts there; else the hand is at its middle.
   const wanted = snap.kind === 'corner' && place.alongMm < widthMm ? place.alongMm : place.alongMm - widthMm / 2;
   return callOf(addOpening, {
-    id: env.newId('opening'),
+    id,
     on: hit.id,
     edge: hit.edge,
     atMm: toGrid(Math.max(0, Math.min(wanted, place.lengthMm - widthMm))),
@@ -54,7 +54,7 @@ export const openingTool: Tool<OpeningState> = {
         return { state: input.hit && input.hit.edge !== null ? { at: 'aiming', over: input.hit, snap: input.at } : RESTING };
       case 'tap':
       case 'dragEnd': {
-        const run = input.hit ? call(env, input.hit, input.at) : null;
+        const run = input.hit ? call(env, env.newId('opening'), input.hit, input.at) : null;
         if (!run) return { state, refused: 'openingNeedsWall' };
         const refused = refusalOf(env.doc, run);
         return refused ? { state, refused } : { state: RESTING, run, then: 'stay' };
@@ -67,7 +67,7 @@ export const openingTool: Tool<OpeningState> = {
   },
   draft(state, env) {
     if (state.at === 'resting') return draftOf({ hint: 'openingStart' });
-    const run = call(env, state.over, state.snap);
+    const run = call(env, 'opening:draft', state.over, state.snap);
     const args = run?.args as { readonly edge: number; readonly atMm: number; readonly widthMm: number } | undefined;
     const place = args && placeOnEdge(env.doc, state.over.id, args.edge, state.snap.at);
     if (!run || !args || !place) return draftOf({ hint: 'openingStart' });

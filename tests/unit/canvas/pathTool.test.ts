@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { itemShape } from '../../../src/edit/itemShape.ts';
 import { crackTool } from '../../../src/canvas/tools/crackTool.ts';
 import { dimensionTool } from '../../../src/canvas/tools/dimensionTool.ts';
 import { findingTool } from '../../../src/canvas/tools/findingTool.ts';
@@ -95,9 +96,8 @@ test.each([
   const { doc, calls, refused } = play(tool, emptyPlan, 'sweep 5000,3000 1000,500');
   expect(refused).toEqual([]);
   expect(calls).toHaveLength(1);
-  const [record] = recordsOf(doc, type);
-  const ring = record && ('outline' in record ? record.outline.map(({ x, y }) => [x, y]) : record.ring);
-  expect(ring).toEqual([[1000, 500], [5000, 500], [5000, 3000], [1000, 3000]]);
+  const id = recordsOf(doc, type)[0]?.id;
+  expect(id && itemShape(doc, id)?.points).toEqual([[1000, 500], [5000, 500], [5000, 3000], [1000, 3000]]);
 });
 
 test('a drag along one line makes nothing', () => {
