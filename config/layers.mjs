@@ -73,7 +73,7 @@ export const layers = {
       name: 'source-imports-no-tests',
       severity: ERROR,
       from: { path: '^src/' },
-      to: { path: '^(tests|bench|scripts|config)/' },
+      to: { path: '^(tests|bench|demo|scripts|config)/' },
     },
     { name: 'no-circular', severity: ERROR, from: {}, to: { circular: true } },
     { name: 'every-import-resolves', severity: ERROR, from: {}, to: { couldNotResolve: true, pathNot: '\\?' } },

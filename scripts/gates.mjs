@@ -3,7 +3,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { isMain, ROOT, runNode, runTool } from './runTool.mjs';
 
-const CHECKED = ['src', 'tests', 'scripts', 'config', 'bench', 'vite.config.ts'];
+const CHECKED = ['src', 'tests', 'scripts', 'config', 'bench', 'demo', 'vite.config.ts'];
 
 /** @param {readonly string[]} paths */
 const present = (paths) => paths.filter((path) => existsSync(join(ROOT, path)));
