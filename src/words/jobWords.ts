@@ -7,7 +7,7 @@ export const jobText = {
   start: 'Start',
   startAsLabel: 'Start as',
   startAs: { garage: 'Garage', warehouse: 'Warehouse', showroom: 'Showroom', kitchen: 'Kitchen', blank: 'Blank' },
-  unnamed: (kind: string): string => `${kind}, unnamed`,
+  unnamed: (kind: string, day: string): string => `${kind} ${day}`,
   openFile: 'Open a file',
   yours: 'Your jobs',
   none: 'No job of yours in this browser yet.',
@@ -31,6 +31,7 @@ export const jobText = {
   onFile: (fileName: string, when: string): string => `copy on file: ${fileName}, ${when}`,
   editsSince: (count: number): string => `${count} edits since`,
   asksForCopy: 'More than ten days of work are in this browser only. Open the job and save a file.',
+  asksHere: 'More than ten days of work are in this browser only, and a browser may clear its store. Save a file.',
   crewCopy: 'crew copy',
   inMemory:
     'This browser keeps nothing for this page (a private window, or storage switched off). Save your job as a file before you close it.',

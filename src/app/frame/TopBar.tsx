@@ -4,7 +4,7 @@ import css from './TopBar.module.css';
 import { cx } from '../look/cx.ts';
 import type { Layout } from '../look/useLayout.ts';
 import { redo, undo, useOpen, useSteps } from '../plan.ts';
-import { STAGES } from '../session.ts';
+import { STAGES, useSession } from '../session.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { askFit } from '../survey/fit.ts';
 import { commandLabels } from '../../words/handWords.ts';
@@ -36,6 +36,7 @@ export function StepButton({ which, bare }: { readonly which: 'undo' | 'redo'; r
 
 /** Where am I (job, floor, copy on file), the five stages, undo and redo. */
 export function TopBar({ layout }: { readonly layout: Layout }): ReactElement {
+  const stage = useSession((now) => now.stage);
   if (layout === 'phone' || layout === 'phoneWide') return <PhoneBar />;
   const desk = layout === 'desk';
   return (
@@ -46,14 +47,14 @@ export function TopBar({ layout }: { readonly layout: Layout }): ReactElement {
       </div>
       <JobMenu />
       <Tabs.List className={css.stages} aria-label={ui.stagesLabel}>
-        {STAGES.map((stage) => (
-          <Tabs.Tab key={stage} value={stage} className={css.stage}>
-            {ui.stages[stage]}
+        {STAGES.map((one) => (
+          <Tabs.Tab key={one} value={one} className={css.stage}>
+            {ui.stages[one]}
           </Tabs.Tab>
         ))}
       </Tabs.List>
       <div className={css.right}>
-        {desk && (
+        {desk && stage !== 'crew' && (
           <button type="button" className={css.button} onClick={askFit}>
             {ui.fit}
           </button>

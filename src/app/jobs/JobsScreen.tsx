@@ -1,6 +1,7 @@
 import { useEffect, useState, type ReactElement } from 'react';
 import css from './JobsScreen.module.css';
 import { Mark } from '../frame/Mark.tsx';
+import { useLayout } from '../look/useLayout.ts';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { NoticeStrip } from '../parts/NoticeStrip.tsx';
@@ -22,7 +23,13 @@ function NewJob(): ReactElement {
   return (
     <section className={css.new} aria-label={jobText.newJob}>
       <h2>{jobText.newJob}</h2>
-      <Choice label={jobText.startAsLabel} value={startAs} options={kinds} onChoose={setStartAs} />
+      <Choice
+        columns={useLayout() === 'phone' ? 3 : 5}
+        label={jobText.startAsLabel}
+        value={startAs}
+        options={kinds}
+        onChoose={setStartAs}
+      />
       <TextField label={jobText.newJobName} value={name} onSet={setName} onType={setName} />
       <Button kind="main" wide onClick={() => void startJob(startAs, name)}>
         {jobText.newJob}

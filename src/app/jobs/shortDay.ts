@@ -11,3 +11,9 @@ export function shortDay(time: number, now = Date.now()): string {
   const there = new Date(time);
   return (there.getFullYear() === new Date(now).getFullYear() ? sameYear : otherYear).format(there);
 }
+
+const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
+
+export function dayOnly(time: number): string {
+  return day.format(new Date(time));
+}

@@ -11,6 +11,7 @@ import { say, session } from '../session.ts';
 import { today } from '../today.ts';
 import { jobText } from '../../words/jobWords.ts';
 import { ui } from '../../words/uiWords.ts';
+import { dayOnly } from './shortDay.ts';
 import { isInMemory, openJobById, showKept, theKeep } from './kept.ts';
 
 export type StartAs = NonNullable<Job['startedAs']>;
@@ -41,7 +42,7 @@ function usualUnits(): 'metric' | 'imperial' {
 export async function startJob(startAs: StartAs, name: string): Promise<void> {
   const keep = await theKeep();
   const fields = {
-    name: name.trim() === '' ? jobText.unnamed(jobText.startAs[startAs]) : name.trim(),
+    name: name.trim() === '' ? jobText.unnamed(jobText.startAs[startAs], dayOnly(Date.now())) : name.trim(),
     units: session().units ?? usualUnits(),
     startedAs: startAs,
     startedOn: today(),

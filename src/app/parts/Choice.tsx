@@ -18,7 +18,7 @@ interface ChoiceProps<T extends string> {
   readonly onChoose: (value: T) => void;
   /** Answers per row; all in one row when left out. */
   readonly columns?: number;
-  readonly className?: string;
+  readonly className?: string | undefined;
 }
 
 /** A few answers side by side; the one that is set is ink. Pressing it again leaves it set. */

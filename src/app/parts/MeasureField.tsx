@@ -129,7 +129,7 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
       <label className={css.label} htmlFor={id}>
         {label}
       </label>
-      <div className={css.box}>
+      <div className={css.box} data-unit={unit}>
         <input
           id={id}
           ref={props.inputRef}

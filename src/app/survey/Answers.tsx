@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import css from './sheets/Sheet.module.css';
 import { Choice } from '../parts/Choice.tsx';
 import { Picker } from '../parts/Picker.tsx';
 
@@ -23,5 +24,14 @@ export function Answers<T extends string>({
 }: AnswersProps<T>): ReactElement {
   const options = Object.entries<string>(words).map(([key, text]) => ({ value: key as T, words: text }));
   if (inline) return <Picker label={label} value={value} options={options} onPick={onSet} inline />;
-  return <Choice label={label} value={value} options={options} onChoose={onSet} {...(columns ? { columns } : {})} />;
+  return (
+    <Choice
+      className={css.wide}
+      label={label}
+      value={value}
+      options={options}
+      onChoose={onSet}
+      {...(columns ? { columns } : {})}
+    />
+  );
 }

@@ -3,16 +3,17 @@ import css from './EntryBar.module.css';
 import { cx } from '../look/cx.ts';
 import type { RecordType } from '../../model/records/all.ts';
 import { nextTag, type TaggedType } from '../../edit/tags.ts';
+import { showLength } from '../../model/showLength.ts';
 import { hintSentence } from '../../words/handWords.ts';
 import { Button } from '../parts/Button.tsx';
+import { Figure } from '../parts/Figure.tsx';
 import { MeasureField } from '../parts/MeasureField.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { Tag } from '../parts/Tag.tsx';
 import { useDoc, useFloor, useUnits } from '../plan.ts';
-import { session, setSettings, useSession } from '../session.ts';
+import { setSettings, useSession } from '../session.ts';
 import { fieldWords, surveyText, toolWords } from '../../words/surveyWords.ts';
-import { cameraOf } from './cameraOf.ts';
-import { send, setInMiddle, useHand } from './hand.ts';
+import { send, startInMiddle, useHand } from './hand.ts';
 import { itemFields } from './itemFields.tsx';
 import { onTyping } from './typing.ts';
 import { settingsOf } from './toolSettings.ts';
@@ -84,6 +85,13 @@ function LineFields({ inline }: { readonly inline: boolean }): ReactElement {
   );
 }
 
+/** How long the line in hand is, large, where a thumb draws it. */
+function LiveSize(): ReactElement | null {
+  const units = useUnits();
+  const live = useHand((now) => now.draft?.live ?? null);
+  return live && <Figure of={showLength(live.lengthMm, units)} size="title" className={css.size ?? ''} />;
+}
+
 /** The entry bar: fields in the order of the hand. Enter sets the point, Tab moves on, Esc leaves. */
 export function EntryBar({
   inline,
@@ -100,62 +108,58 @@ export function EntryBar({
   const ItemFields = itemFields[tool];
   const settings = settingsOf(tool, all, units);
   const drawing = draft?.from !== null && draft?.from !== undefined;
-  const middle = (): void => {
-    const { middle: at, pxPerMm } = cameraOf(session());
-    setInMiddle(at, pxPerMm);
-  };
+  const fields = (
+    <div className={css.fields}>
+      {tool === 'pick' && (
+        <label className={css.switch}>
+          <input
+            type="checkbox"
+            checked={settings['touchingToo'] === true}
+            onChange={(event) => setSettings('pick', { touchingToo: event.target.checked })}
+          />
+          {surveyText.touchingToo}
+        </label>
+      )}
+      {PATHS.has(tool) && <LineFields inline={inline} />}
+      {ItemFields && (
+        <ItemFields key={tool} value={settings} inline={inline} entry onSet={(slots) => setSettings(tool, slots)} />
+      )}
+    </div>
+  );
   return (
     <section className={cx(inline ? css.bar : css.sheet, className)} aria-label={surveyText.entry}>
-      <div className={css.name}>
-        {tag && <Tag picked>{tag}</Tag>}
-        <h2>{toolWords[tool]}</h2>
-      </div>
-      <div className={css.fields}>
-        {tool === 'pick' ? (
-          <label className={css.switch}>
-            <input
-              type="checkbox"
-              checked={settings['touchingToo'] === true}
-              onChange={(event) => setSettings('pick', { touchingToo: event.target.checked })}
-            />
-            {surveyText.touchingToo}
-          </label>
-        ) : (
-          PATHS.has(tool) && <LineFields inline={inline} />
-        )}
-        {ItemFields && (
-          <ItemFields key={tool} value={settings} inline={inline} onSet={(slots) => setSettings(tool, slots)} />
-        )}
-      </div>
       <p className={css.hint} aria-live="polite">
         {draft ? hintSentence(draft.hint) : ''}
       </p>
-      {tool !== 'pick' && (
-        <div className={css.buttons}>
-          {drawing && (
-            <Button size={inline ? 'desk' : 'site'} onClick={() => send({ kind: 'back' })}>
-              {surveyText.back}
-            </Button>
-          )}
-          {!drawing && PATHS.has(tool) && inline && (
-            <Button size="desk" onClick={middle}>
-              {surveyText.startMiddle}
-            </Button>
-          )}
-          {!drawing && !PATHS.has(tool) && inline && (
-            <Button size="desk" onClick={middle}>
-              {surveyText.setMiddle}
-            </Button>
-          )}
-          <Button
-            size={inline ? 'desk' : 'site'}
-            kind={!inline && drawing ? 'main' : 'plain'}
-            onClick={() => send(drawing ? { kind: 'finish' } : { kind: 'cancel' })}
-          >
-            {drawing && !inline ? (surveyText.ends[tool] ?? surveyText.done) : surveyText.done}
-          </Button>
+      <div className={css.line}>
+        <div className={css.name}>
+          {tag && <Tag picked>{tag}</Tag>}
+          <h2>{toolWords[tool]}</h2>
+          {!inline && <LiveSize />}
         </div>
-      )}
+        {fields}
+        {tool !== 'pick' && (
+          <div className={css.buttons}>
+            {!drawing && inline && (
+              <Button size="desk" className={css.byKeyboard} onClick={startInMiddle}>
+                {PATHS.has(tool) ? surveyText.startMiddle : surveyText.setMiddle}
+              </Button>
+            )}
+            {drawing && (
+              <Button size={inline ? 'desk' : 'site'} onClick={() => send({ kind: 'back' })}>
+                {surveyText.back}
+              </Button>
+            )}
+            <Button
+              size={inline ? 'desk' : 'site'}
+              kind={!inline && drawing ? 'main' : 'plain'}
+              onClick={() => send(drawing ? { kind: 'finish' } : { kind: 'cancel' })}
+            >
+              {drawing && !inline ? (surveyText.ends[tool] ?? surveyText.done) : surveyText.done}
+            </Button>
+          </div>
+        )}
+      </div>
     </section>
   );
 }

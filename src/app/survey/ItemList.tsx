@@ -5,6 +5,8 @@ import type { RecordId } from '../../model/cell.ts';
 import { showLength } from '../../model/showLength.ts';
 import { figureText } from '../../model/showNumber.ts';
 import { MM_PER_IN, type Units } from '../../model/units.ts';
+import type { Held } from '../../model/doc.ts';
+import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { Row } from '../parts/Row.tsx';
 import { planStoreNow, run, useDoc, useFloor, useUnits } from '../plan.ts';
@@ -36,6 +38,22 @@ function nudge(line: ItemLine, key: string, by: number, units: Units): string | 
 function samePick(line: ItemLine, picked: readonly RecordId[], edges: readonly number[]): boolean {
   if (!picked.includes(line.id)) return false;
   return line.edge === null ? edges.length === 0 : edges.includes(line.edge);
+}
+
+/** "Looked, none found" is an answer, and goes on the record. */
+function NoCracks({ floor }: { readonly floor: Held<'floor'> }): ReactElement {
+  const found = floor.noneFound ?? [];
+  if (found.includes('crack')) return <p className={css.none}>{surveyText.noneFoundSet}</p>;
+  return (
+    <EmptyState title={surveyText.noCracks} sentence={surveyText.noCracksHelp}>
+      <Button
+        size="desk"
+        onClick={() => run('setField', { id: floor.id, slot: 'noneFound', value: [...found, 'crack'] })}
+      >
+        {surveyText.noneFound}
+      </Button>
+    </EmptyState>
+  );
 }
 
 /** The plan in words: every item a button. Focus picks, arrows move it, Delete removes; results are said aloud. */
@@ -87,6 +105,7 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
           </li>
         ))}
       </ul>
+      {floor && all.length > 0 && all.every((line) => !line.id.startsWith('crack:')) && <NoCracks floor={floor} />}
       <div className="forReaders" role="status" aria-live="polite">
         {said}
       </div>

@@ -8,7 +8,7 @@ import { MeasureField } from '../parts/MeasureField.tsx';
 import { Tag } from '../parts/Tag.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { run, useDoc, useUnits } from '../plan.ts';
-import { useSession, type Settings } from '../session.ts';
+import { arm, useSession, type Settings } from '../session.ts';
 import { fieldWords, surveyText } from '../../words/surveyWords.ts';
 import { ui } from '../../words/uiWords.ts';
 import { itemFields } from './itemFields.tsx';
@@ -87,7 +87,7 @@ function Fields({ id }: { readonly id: RecordId }): ReactElement | null {
 }
 
 /** The picked item: what it is, its size, and every field of its kind. */
-export function ItemSheet(): ReactElement | null {
+export function ItemSheet({ withDone = false }: { readonly withDone?: boolean }): ReactElement | null {
   const units = useUnits();
   const doc = useDoc((now) => now);
   const picked = useSession((now) => now.picked);
@@ -144,6 +144,11 @@ export function ItemSheet(): ReactElement | null {
         <Button size="desk" onClick={removePicked} blocked={locked ? surveyText.lockedWhy : null}>
           {ui.remove}
         </Button>
+        {withDone && (
+          <Button size="desk" onClick={() => arm('pick')}>
+            {surveyText.done}
+          </Button>
+        )}
       </div>
     </section>
   );

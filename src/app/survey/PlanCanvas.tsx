@@ -1,7 +1,6 @@
 import { useCallback, useEffect, useMemo, useState, type DragEvent, type ReactElement } from 'react';
 import css from './PlanCanvas.module.css';
 import { cx } from '../look/cx.ts';
-import { themeDrawn } from '../look/theme.ts';
 import { zoomedAbout, type View } from '../../canvas/camera.ts';
 import { PlanStage } from '../../canvas/layers/PlanStage.tsx';
 import { chalkTick, handPoint } from '../../canvas/paint/guides.ts';
@@ -73,7 +72,6 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
   const job = useOpen();
   const units = useUnits();
   const stage = useSession((now) => now.stage);
-  const theme = useSession((now) => now.theme);
   const images = useKept((now) => now.images);
   const { takeoff } = useTakeoff();
   const [element, setElement] = useState<HTMLDivElement | null>(null);
@@ -105,6 +103,9 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
     <div
       className={cx(css.canvas, className)}
       style={{ cursor }}
+      // Where the eye stands, for whoever drives the canvas from outside.
+      data-middle={camera.middle.join()}
+      data-px-per-mm={camera.pxPerMm}
       onDragOver={(event) => event.preventDefault()}
       onDrop={onDrop}
     >
@@ -112,7 +113,6 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
         plan={plan}
         showing={showing}
         camera={camera}
-        themeName={themeDrawn(theme)}
         hand={hand}
         images={images}
         scale={units}

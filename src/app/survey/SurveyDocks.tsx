@@ -8,6 +8,7 @@ import { useSession } from '../session.ts';
 import { surveyText } from '../../words/surveyWords.ts';
 import { EntryBar } from './EntryBar.tsx';
 import { floorItems } from './floorItems.ts';
+import { useHand } from './hand.ts';
 import { ItemList } from './ItemList.tsx';
 import { ItemSheet } from './ItemSheet.tsx';
 import { PageSection } from './page/PageSection.tsx';
@@ -34,17 +35,23 @@ function DeskRight(): ReactElement {
   );
 }
 
-/** Tablet: sheet and list side by side under the canvas. Phone: the sheet, else what the tool asks, else the list. */
-function BottomDock({ layout }: { readonly layout: Layout }): ReactElement {
+/** What the hand is at: a line being drawn, else the picked item, else what the tool draws next, else the page. */
+function useSheet(): { readonly name: string; readonly sheet: ReactElement } {
   const tool = useSession((now) => now.tool);
   const anyPicked = useSession((now) => now.picked.length > 0);
-  const sheet =
-    tool !== 'pick' && !anyPicked ? <EntryBar inline={false} /> : anyPicked ? <ItemSheet /> : <PageSection />;
+  const drawing = useHand((now) => (now.draft?.from ?? null) !== null);
+  if (tool !== 'pick' && (drawing || !anyPicked)) return { name: `entry ${tool}`, sheet: <EntryBar inline={false} /> };
+  if (anyPicked) return { name: 'picked', sheet: <ItemSheet withDone={tool !== 'pick'} /> };
+  return { name: 'page', sheet: <PageSection /> };
+}
+
+/** Tablet: sheet and list side by side under the canvas. Phone: one of them; with nothing in hand the list. */
+function BottomDock({ layout }: { readonly layout: Layout }): ReactElement {
+  const { name, sheet } = useSheet();
   if (layout === 'tablet') {
     return (
       <Dock side="bottom" label={surveyText.items} className={`${grid.right} ${css.bottom}`}>
-        <div className={css.sheet}>
-          {tool !== 'pick' && anyPicked && <EntryBar inline={false} />}
+        <div key={name} className={css.sheet}>
           {sheet}
         </div>
         <div className={css.side}>
@@ -53,15 +60,16 @@ function BottomDock({ layout }: { readonly layout: Layout }): ReactElement {
       </Dock>
     );
   }
+  const phone = layout === 'phone';
   return (
     <Dock
-      side={layout === 'phone' ? 'bottom' : 'right'}
+      key={name}
+      side={phone ? 'bottom' : 'right'}
       label={surveyText.items}
-      className={`${grid.right} ${css.phone}`}
+      className={`${grid.right} ${phone ? css.phone : ''}`}
     >
-      {tool !== 'pick' && anyPicked && <EntryBar inline={false} />}
       {sheet}
-      {tool === 'pick' && !anyPicked && <ItemList />}
+      {name === 'page' && <ItemList />}
     </Dock>
   );
 }
@@ -81,9 +89,9 @@ export function SurveyDocks({
       <>
         <ToolsDock layout={layout} className={grid.left} />
         <Dock
-          side={desk ? 'right' : 'bottom'}
+          side={layout === 'phone' || layout === 'tablet' ? 'bottom' : 'right'}
           label={surveyText.trueTitle}
-          className={`${grid.right} ${desk ? '' : css.phone}`}
+          className={`${grid.right} ${layout === 'phone' || layout === 'tablet' ? css.phone : ''}`}
         >
           <TruePanel page={truing} />
         </Dock>

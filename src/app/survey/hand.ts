@@ -1,5 +1,4 @@
 import { create } from 'zustand';
-import type { Point } from '../../geometry/floorShape.ts';
 import type { View } from '../../canvas/camera.ts';
 import { handInput, type HandMove } from '../../canvas/handInput.ts';
 import type { Snap } from '../../canvas/snap/snap.ts';
@@ -8,6 +7,7 @@ import { toolOf, type AnyTool } from '../../canvas/tools/toolbox.ts';
 import { refusalSentence } from '../../words/handWords.ts';
 import { floorNow, newId, openNow, planStoreNow, previewCells, run, unitsNow } from '../plan.ts';
 import { arm, hush, pick, say, session, setToolState, useSession } from '../session.ts';
+import { cameraOf } from './cameraOf.ts';
 import { settingsOf } from './toolSettings.ts';
 
 /**
@@ -72,7 +72,11 @@ function follow(tool: AnyTool, step: Step<unknown>): void {
   setToolState(step.state === tool.idle ? null : step.state);
   if (step.refused && step.refused !== 'noChange') say(refusalSentence(step.refused));
   const done = !step.run || run(step.run.name, step.run.args);
-  if (done && step.run) hush();
+  if (done && step.run) {
+    hush();
+    // What the last point had met is over with the line it belonged to.
+    useHand.setState({ snap: null });
+  }
   if (done && (step.pick || step.pickEdges)) pick(step.pick ?? session().picked, step.pickEdges ?? []);
   if (step.then === 'pick') arm('pick');
 }
@@ -103,7 +107,8 @@ export function leaveCanvas(): void {
 }
 
 /** Sets a point in the middle of what is seen: where drawing by keyboard alone begins. */
-export function setInMiddle(middle: Point, pxPerMm: number): void {
+export function startInMiddle(): void {
+  const { middle, pxPerMm } = cameraOf(session());
   sendMove({ kind: 'tap', at: middle, shift: false, pxPerMm, reachPx: 12, off: false, gridMm: null }, false);
 }
 

@@ -14,7 +14,10 @@ import { Answers } from './Answers.tsx';
 export interface FieldsProps {
   readonly value: Settings;
   readonly onSet: (slots: Settings) => void;
+  /** Labels before the boxes, choices as lists: the entry bar of the desk. */
   readonly inline?: boolean;
+  /** What the next item starts with: only what is set before drawing. */
+  readonly entry?: boolean;
 }
 
 type Fields = (props: FieldsProps) => ReactElement;
@@ -57,7 +60,7 @@ const OpeningFields: Fields = ({ value, onSet, inline = false }) => (
   </>
 );
 
-const CrackFields: Fields = ({ value, onSet, inline = false }) => (
+const CrackFields: Fields = ({ value, onSet, inline = false, entry = false }) => (
   <>
     <MeasureField
       label={fieldWords.crackWidth}
@@ -68,7 +71,7 @@ const CrackFields: Fields = ({ value, onSet, inline = false }) => (
       inline={inline}
       onSet={(widthMm) => onSet({ widthMm })}
     />
-    {!inline && (
+    {!entry && (
       <MeasureField
         label={fieldWords.depth}
         kind="size"
@@ -81,7 +84,7 @@ const CrackFields: Fields = ({ value, onSet, inline = false }) => (
     <Answers
       label={fieldWords.behaviour}
       words={optionWords.behaviour}
-      columns={2}
+      columns={entry ? 4 : 2}
       value={answerOf(value['behaviour'], optionWords.behaviour)}
       onSet={(behaviour) => onSet({ behaviour })}
       inline={inline}
@@ -118,7 +121,7 @@ const FindingFields: Fields = ({ value, onSet, inline = false }) => (
   />
 );
 
-const EdgeKindFields: Fields = ({ value, onSet, inline = false }) => {
+const EdgeKindFields: Fields = ({ value, onSet, inline = false, entry = false }) => {
   const kind = answerOf(value['kind'], optionWords.edgeKind);
   return (
     <>
@@ -140,7 +143,7 @@ const EdgeKindFields: Fields = ({ value, onSet, inline = false }) => {
           inline={inline}
         />
       )}
-      {kind === 'doorway' && !inline && (
+      {kind === 'doorway' && !entry && (
         <MeasureField
           label={fieldWords.clearHeight}
           optional
@@ -181,7 +184,7 @@ const UpstandFields: Fields = ({ value, onSet, inline = false }) => (
   </>
 );
 
-const ObstructionFields: Fields = ({ value, onSet, inline = false }) => {
+const ObstructionFields: Fields = ({ value, onSet, inline = false, entry = false }) => {
   const form = answerOf(value['form'], optionWords.form);
   const size = (label: string, slot: string): ReactElement => (
     <MeasureField
@@ -202,19 +205,19 @@ const ObstructionFields: Fields = ({ value, onSet, inline = false }) => {
         onSet={(kind) => onSet({ kind })}
         inline={inline}
       />
-      {inline && (
+      {entry && (
         <Answers
           label={fieldWords.form}
           words={optionWords.form}
           value={form}
           onSet={(next) => onSet({ form: next })}
-          inline
+          inline={inline}
         />
       )}
       {form === 'rectangle' && size(fieldWords.width, 'widthMm')}
       {form === 'rectangle' && size(fieldWords.depth, 'depthMm')}
       {form === 'circle' && size(fieldWords.diameter, 'diameterMm')}
-      {form === 'rectangle' && !inline && (
+      {form === 'rectangle' && !entry && (
         <NumberField
           label={fieldWords.turnOf}
           unit="°"
@@ -223,7 +226,7 @@ const ObstructionFields: Fields = ({ value, onSet, inline = false }) => {
           onSet={(turnDeg) => onSet({ turnDeg })}
         />
       )}
-      {!inline && (
+      {!entry && (
         <Answers
           label={fieldWords.under}
           words={optionWords.under}
@@ -312,8 +315,31 @@ const StepsFields: Fields = ({ value, onSet, inline = false }) => (
   </>
 );
 
+const SlabFields: Fields = ({ value, onSet, entry = false }) =>
+  entry ? (
+    <></>
+  ) : (
+    <>
+      <MeasureField
+        label={fieldWords.slabThickness}
+        kind="size"
+        optional
+        mm={mmOf(value['thicknessMm'])}
+        minMm={1}
+        onSet={(mm) => onSet({ thicknessMm: mm ?? undefined })}
+      />
+      <Answers
+        label={fieldWords.builtUp}
+        words={optionWords.builtUp}
+        value={answerOf(value['builtUp'], optionWords.builtUp)}
+        onSet={(builtUp) => onSet({ builtUp })}
+      />
+    </>
+  );
+
 /** By tool; the tool of an item is named like its record, but for edges and upstands. */
 export const itemFields: Readonly<Record<string, Fields>> = {
+  slab: SlabFields,
   wall: WallFields,
   opening: OpeningFields,
   crack: CrackFields,

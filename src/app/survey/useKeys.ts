@@ -5,7 +5,7 @@ import { keyAction, type KeyAction } from '../../canvas/input/keys.ts';
 import { redo, undo, unitsNow } from '../plan.ts';
 import { arm, hush, session, trueThe } from '../session.ts';
 import { askFit } from './fit.ts';
-import { send, useHand } from './hand.ts';
+import { send, startInMiddle, useHand } from './hand.ts';
 import { removePicked } from './removePicked.ts';
 import { startTyping } from './typing.ts';
 
@@ -28,6 +28,14 @@ function cancel(): void {
   // A page being trued is left with its own button: Esc only drops what has been picked on it.
   if (session().truing && session().toolState === null) return trueThe(null);
   send({ kind: 'cancel' });
+}
+
+/** Enter ends a line; with no line in hand it sets the first point, so that drawing needs no pointer. */
+function finish(): void {
+  const { tool } = session();
+  const resting = session().toolState === null;
+  if (resting && tool !== 'pick') startInMiddle();
+  else send({ kind: 'finish' });
 }
 
 function act(action: KeyAction, zoom: Zoom): void {
@@ -54,7 +62,7 @@ function act(action: KeyAction, zoom: Zoom): void {
     case 'cancel':
       return cancel();
     case 'finish':
-      return send({ kind: 'finish' });
+      return finish();
   }
 }
 

@@ -53,7 +53,8 @@ function onGesture(gesture: Gesture, now: PointerSetting): void {
           off: keysDown.alt,
           gridMm: gridFor(camera.pxPerMm, now.units, now.tracing),
         },
-        gesture.pointer === 'touch',
+        // The ring is shown while a finger aims; a tap sets the point where it is.
+        gesture.pointer === 'touch' && gesture.kind === 'move',
       );
     }
   }

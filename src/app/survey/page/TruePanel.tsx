@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState, type ReactElement } from 'react';
 import css from './Page.module.css';
-import { fitOf } from '../../../edit/pageMap.ts';
+import { fitOf, pageMatrix, pageScale, pixelAt } from '../../../edit/pageMap.ts';
 import type { TrueFit } from '../../../geometry/fitTrue.ts';
+import { mapPoint } from '../../../geometry/transform.ts';
 import type { RecordId } from '../../../model/cell.ts';
 import { recordOf, type Held } from '../../../model/doc.ts';
 import { showLength } from '../../../model/showLength.ts';
@@ -12,8 +13,9 @@ import { DockHead } from '../../parts/Dock.tsx';
 import { Icon } from '../../parts/Icon.tsx';
 import { MeasureField } from '../../parts/MeasureField.tsx';
 import { run, useDoc, useUnits } from '../../plan.ts';
-import { setSettings, trueThe, useSession } from '../../session.ts';
+import { session, setCamera, setSettings, trueThe, useSession } from '../../session.ts';
 import { pageText } from '../../../words/pageWords.ts';
+import { cameraOf } from '../cameraOf.ts';
 import { send } from '../hand.ts';
 
 function useTrueState(): TrueState {
@@ -51,7 +53,9 @@ function LengthOfPick(): ReactElement {
 }
 
 function takeOut(page: Held<'page'>, index: number): void {
-  const dimensions = page.dimensions.toSpliced(index, 1).map(({ from, to, lengthMm, by }) => ({ from, to, lengthMm, by }));
+  const dimensions = page.dimensions
+    .toSpliced(index, 1)
+    .map(({ from, to, lengthMm, by }) => ({ from, to, lengthMm, by }));
   run('truePage', { id: page.id, dimensions });
 }
 
@@ -68,11 +72,7 @@ function Dimensions({ page, fit }: { readonly page: Held<'page'>; readonly fit: 
               <b>{figureText(showLength(lengthMm, units))}</b>
               <small>{spare ? pageText.residual(showNumber(residual, 1)) : pageText.noSpare}</small>
             </span>
-            <Button
-              size="desk"
-              icon={<Icon name="close" small />}
-              onClick={() => takeOut(page, index)}
-            >
+            <Button size="desk" icon={<Icon name="close" small />} onClick={() => takeOut(page, index)}>
               {pageText.takeOut}
             </Button>
           </li>
@@ -112,9 +112,25 @@ function whatNext(fit: TrueFit | null): string {
   return fit.oneScale ? pageText.pickAcross : pageText.pickMore;
 }
 
+/** A page that is trued changes its size on the floor: the camera goes along, so that it stays where the eye has it. */
+function useCameraOnPage(page: Held<'page'> | null): void {
+  const before = useRef(page);
+  useEffect(() => {
+    const was = before.current;
+    before.current = page;
+    if (!was || !page || was.id !== page.id || was === page) return;
+    const camera = cameraOf(session());
+    const pixel = pixelAt(was, camera.middle);
+    if (!pixel || !page.floor) return;
+    const middle = mapPoint(pageMatrix(page), pixel);
+    setCamera(page.floor, { ...camera, middle, pxPerMm: (camera.pxPerMm * pageScale(was)) / pageScale(page) });
+  }, [page]);
+}
+
 /** True: pick two ends of a known dimension, type its length; a second across the page checks the other direction. */
 export function TruePanel({ page: id }: { readonly page: RecordId }): ReactElement | null {
   const page = useDoc((doc) => recordOf(doc, 'page', id));
+  useCameraOnPage(page);
   const state = useTrueState();
   const level = useSession((now) => now.settings['true']?.['level'] === true);
   useEffect(() => {
