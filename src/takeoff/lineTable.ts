@@ -123,18 +123,7 @@ export function totalOf(takeoff: Takeoff, code: string): Range {
   return sum((whole.length > 0 ? whole : lines).map((line) => line.quantity));
 }
 
-/** Net floor that a hold stands on, m2. */
-export function heldM2(takeoff: Takeoff): number {
-  const held = takeoff.lines.filter((line) => line.code === 'netFloor' && line.held !== null);
-  return sum(held.map((line) => line.quantity)).likely;
-}
-
 /** Crew hours of one zone; null when it is held or not on the slab. */
 export function zoneHours(takeoff: Takeoff, zone: string): Range | null {
   return takeoff.lines.find((line) => line.code === 'hours.zone' && line.zone === zone)?.quantity ?? null;
-}
-
-/** Price of one zone, minor units; null when it is held or not on the slab. */
-export function zonePrice(takeoff: Takeoff, zone: string): Range | null {
-  return takeoff.lines.find((line) => line.code === 'money.priceShare' && line.zone === zone)?.quantity ?? null;
 }

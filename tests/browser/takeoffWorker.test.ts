@@ -9,11 +9,11 @@ test('the worker says what the page itself would say, drops a preview, and the n
   const port = workerPort();
   const answers: Answer[] = [];
   port.listen((answer) => answers.push(answer));
-  const last = (tick: number, preview: boolean): Promise<Answer> =>
-    expect
-      .poll(() => answers.findLast((answer) => answer.tick === tick && answer.preview === preview), { timeout: 10_000 })
-      .toBeDefined()
-      .then(() => answers.findLast((answer) => answer.tick === tick && answer.preview === preview) as Answer);
+  const last = async (tick: number, preview: boolean): Promise<Answer> => {
+    const find = (): Answer | undefined => answers.findLast((each) => each.tick === tick && each.preview === preview);
+    await expect.poll(find, { timeout: 10_000 }).toBeDefined();
+    return find() as Answer;
+  };
 
   const doc = richJob();
   port.load(doc, FLOOR, 1);

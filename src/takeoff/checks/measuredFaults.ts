@@ -1,3 +1,4 @@
+import { REST } from '../../geometry/floorShape.ts';
 import type { RecordId } from '../../model/cell.ts';
 import { typeOf } from '../../model/cell.ts';
 import type { Fault } from '../line.ts';
@@ -9,8 +10,11 @@ const SAID_OF: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 };
 
 /** What the engine found, under the names of the records that people know. */
-export const measuredFaults: Check = ({ measure, zones }) =>
-  measure.faults.map(({ record, code, at }): Fault => {
-    const id = record === 'rest' ? (zones[0]?.prep.record?.id ?? 'zone:rest') : (record as RecordId);
-    return fault(id, SAID_OF[code]?.[typeOf(id)] ?? code, at);
+export const measuredFaults: Check = ({ measure, zones, floor }) => {
+  const rest = zones.find((zone) => zone.prep.zone === REST);
+  return measure.faults.map(({ record, code, at }): Fault => {
+    const id = record === REST ? (rest?.prep.record?.id ?? floor) : record;
+    const named = id as RecordId;
+    return fault(named, SAID_OF[code]?.[typeOf(named)] ?? code, at);
   });
+};

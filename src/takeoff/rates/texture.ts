@@ -1,3 +1,5 @@
+import type { Range } from '../line.ts';
+
 /**
  * ICRI 310.2R chips 1 to 10 with how each was made (read second-hand) and an estimate of the mean texture depth.
  * No published table of depths was read: the estimate is from memory, common practice, no source.
@@ -22,3 +24,11 @@ export const texture: readonly TextureRow[] = [
   { csp: 9, chipMadeBy: 'heavy scarification or milled', depthMm: [1.4, 1.9, 2.5], peakValleyMm: [3.5, 6] },
   { csp: 10, chipMadeBy: 'handheld breaker then blast', depthMm: [2, 2.8, 4], peakValleyMm: [6, 10] },
 ];
+
+/** Topping that fills the texture of a profile, L, on top of the film: m2 x mean depth in mm; null for a CSP out of 1 to 10. */
+export function textureLitres(areaM2: number, csp: number): Range | null {
+  const row = texture.find((each) => each.csp === csp);
+  if (!row) return null;
+  const [low, likely, high] = row.depthMm;
+  return { low: areaM2 * low, likely: areaM2 * likely, high: areaM2 * high };
+}
