@@ -25,11 +25,19 @@ export function ruleRow(width: number, weight = 0.35): Row {
 }
 
 export function titleRow(text: string, size = HEAD): Row {
-  return { heightMm: size * 1.5, keepWithNext: true, draw: (x, y) => letters(text, { x, y: y + size * 1.1, size, weight: 800 }) };
+  return {
+    heightMm: size * 1.5,
+    keepWithNext: true,
+    draw: (x, y) => letters(text, { x, y: y + size * 1.1, size, weight: 800 }),
+  };
 }
 
 /** Text in as many lines as it takes; the first words may be strong, as what is to be done. */
-export function textRows(text: string, width: number, { lead = '', indent = 0, size = BODY }: { lead?: string; indent?: number; size?: number } = {}): Row[] {
+export function textRows(
+  text: string,
+  width: number,
+  { lead = '', indent = 0, size = BODY }: { lead?: string; indent?: number; size?: number } = {},
+): Row[] {
   const leadWidth = lead === '' ? 0 : textWidth(`${lead}  `, size);
   const room = width - indent;
   // The strong words take room in the first line only.
@@ -48,7 +56,10 @@ export function textRows(text: string, width: number, { lead = '', indent = 0, s
   };
   return [
     firstRow,
-    ...rest.map((line): Row => ({ heightMm: height, draw: (x, y) => letters(line, { x: x + indent, y: y + baseline, size }) })),
+    ...rest.map((line): Row => ({
+      heightMm: height,
+      draw: (x, y) => letters(line, { x: x + indent, y: y + baseline, size }),
+    })),
   ];
 }
 
@@ -110,7 +121,11 @@ export function cautionRows(cautions: readonly Captioned[], width: number): Row[
             const top = y + Math.max(0, (PICTURE - lines.length * size * 1.2) / 2);
             return (
               pictogramSvg(picture, left, y, PICTURE) +
-              lines.map((line, nth) => letters(line, { x: left + PICTURE + 1.8, y: top + size * (0.95 + nth * 1.2), size, weight: 600 })).join('')
+              lines
+                .map((line, nth) =>
+                  letters(line, { x: left + PICTURE + 1.8, y: top + size * (0.95 + nth * 1.2), size, weight: 600 }),
+                )
+                .join('')
             );
           })
           .join(''),
@@ -127,7 +142,9 @@ export function stopRow(sentence: string, picture: PictogramName, width: number)
     heightMm: Math.max(side, lines.length * size * 1.35) + 1.6,
     draw: (x, y) =>
       pictogramSvg(picture, x, y, side) +
-      lines.map((line, i) => letters(line, { x: x + side + 3, y: y + size * (1.1 + i * 1.35), size, weight: 700 })).join(''),
+      lines
+        .map((line, i) => letters(line, { x: x + side + 3, y: y + size * (1.1 + i * 1.35), size, weight: 700 }))
+        .join(''),
   };
 }
 
@@ -151,7 +168,12 @@ export function tableRow(cells: readonly Column[], width: number, look: { head?:
         .map((cell, i) =>
           (wrapped[i] ?? [])
             .map((line, nth) =>
-              letters(line, { x: x + cell.at, y: y + CELL * (1.2 + nth * 1.3), size: CELL, weight: look.head || i === 0 ? 700 : 500 }),
+              letters(line, {
+                x: x + cell.at,
+                y: y + CELL * (1.2 + nth * 1.3),
+                size: CELL,
+                weight: look.head || i === 0 ? 700 : 500,
+              }),
             )
             .join(''),
         )

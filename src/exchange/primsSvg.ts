@@ -24,7 +24,10 @@ function placed({ scale, at }: OnPaper, points: readonly Point[]): Point[] {
 }
 
 function areaSvg(prim: AreaPrim, paper: OnPaper): string {
-  const d = prim.region.flat().map((ring) => pathData(placed(paper, ring), true)).join('');
+  const d = prim.region
+    .flat()
+    .map((ring) => pathData(placed(paper, ring), true))
+    .join('');
   if (d === '') return '';
   const opacity = (share: number): string => (share < 1 ? ` fill-opacity="${share}"` : '');
   const fill = prim.fill
@@ -55,7 +58,14 @@ function lineSvg(prim: LinePrim, paper: OnPaper): string {
 function markSvg(prim: MarkPrim, paper: OnPaper): string {
   const [x, y] = placed(paper, [prim.at])[0] ?? [0, 0];
   const turn = prim.turnDeg ? ` rotate(${mm(prim.turnDeg)})` : '';
-  const d = prim.paths.map((path) => pathData(path.map(([px, py]) => [px * PX, py * PX]), prim.filled ?? false)).join('');
+  const d = prim.paths
+    .map((path) =>
+      pathData(
+        path.map(([px, py]) => [px * PX, py * PX]),
+        prim.filled ?? false,
+      ),
+    )
+    .join('');
   const ink = PAPER_THEME[prim.ink];
   const look = prim.filled ? `fill="${ink}"` : `fill="none" stroke="${ink}" stroke-width="${mm(prim.px * PX)}"`;
   return `<path transform="translate(${mm(x)} ${mm(y)})${turn}" d="${d}" ${look}/>`;
@@ -66,7 +76,14 @@ function besideSvg(plate: Plate): string {
   const { width, lines } = plate.beside;
   const left = (plate.width / 2) * PX;
   const rim = box(left, (-plate.height / 2) * PX, width * PX, plate.height * PX, { fill: 'white', line: 0.4 });
-  return rim + lines.map((line) => letters(line.text, { x: left + line.x * PX, y: line.y * PX, size: line.px * PX, weight: line.weight })).join('');
+  return (
+    rim +
+    lines
+      .map((line) =>
+        letters(line.text, { x: left + line.x * PX, y: line.y * PX, size: line.px * PX, weight: line.weight }),
+      )
+      .join('')
+  );
 }
 
 function textSvg(prim: TextPrim, paper: OnPaper): string {
@@ -87,7 +104,12 @@ function textSvg(prim: TextPrim, paper: OnPaper): string {
     .map((line) => {
       const look = { size: line.px * PX, weight: line.weight, ink, y: line.y * PX } as const;
       const said = letters(line.text, centred ? { ...look, x: 0, anchor: 'middle' } : { ...look, x: line.x * PX });
-      const halo = prim.halo ? said.replace('<text ', '<text stroke="white" stroke-width="1.4" stroke-linejoin="round" paint-order="stroke" ') : said;
+      const halo = prim.halo
+        ? said.replace(
+            '<text ',
+            '<text stroke="white" stroke-width="1.4" stroke-linejoin="round" paint-order="stroke" ',
+          )
+        : said;
       return halo;
     })
     .join('');

@@ -46,7 +46,13 @@ export interface BoxLook {
   readonly line?: number;
 }
 
-export function box(x: number, y: number, width: number, height: number, { fill = 'none', line = 0 }: BoxLook = {}): string {
+export function box(
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  { fill = 'none', line = 0 }: BoxLook = {},
+): string {
   const stroke = line > 0 ? ` stroke="black" stroke-width="${mm(line)}"` : '';
   return `<rect x="${mm(x)}" y="${mm(y)}" width="${mm(width)}" height="${mm(height)}" fill="${fill}"${stroke}/>`;
 }

@@ -11,7 +11,9 @@ import { tightSpots } from '../takeoff/spotLines.ts';
 export function viewNotes(doc: Doc, floor: string, takeoff: Takeoff | null, units: Units): ViewNotes {
   const zones = onFloor(doc, 'zone', floor);
   const mine = takeoff?.floor === floor ? takeoff : null;
-  const onHold = new Set<string>((mine?.holds ?? []).flatMap(({ kind, zone }) => (zone !== null && kind !== 'inSlab' ? [zone] : [])));
+  const onHold = new Set<string>(
+    (mine?.holds ?? []).flatMap(({ kind, zone }) => (zone !== null && kind !== 'inSlab' ? [zone] : [])),
+  );
   return {
     measure: mine && mine.blocked === null ? mine.measure : null,
     csp: Object.fromEntries(zones.map((zone) => [zone.id, requiredCsp(zone)?.min ?? null])),

@@ -1,5 +1,5 @@
 import { figureText, showArea, showRun } from '../model/showNumber.ts';
-import { showFineSize, showSize } from '../model/showLength.ts';
+import { showFineSize, showLength, showSize } from '../model/showLength.ts';
 import type { Crack } from '../model/records/crack.ts';
 import type { Units } from '../model/units.ts';
 import { chaseSection, isChased } from '../takeoff/crackClass.ts';
@@ -22,6 +22,11 @@ export function areaText(areaM2: number, units: Units): string {
 
 export function runText(lengthM: number, units: Units): string {
   return figureText(showRun(lengthM, units));
+}
+
+/** A length as a tape says it: doors, ways in. */
+export function tapeText(lengthMm: number, units: Units): string {
+  return figureText(showLength(lengthMm, units));
 }
 
 export function widthText(widthMm: number, units: Units): string {
@@ -60,7 +65,10 @@ export function stepText(step: ZoneStep, units: Units, csp: string | null): Step
       return { main, more: joined([areaText(step.areaM2, units), row?.treatment]) };
     }
     case 'cracks':
-      return { main: crewText.chase(step.tags.join(', ')), more: joined([runText(step.metres, units), crewText.rigid]) };
+      return {
+        main: crewText.chase(step.tags.join(', ')),
+        more: joined([runText(step.metres, units), crewText.rigid]),
+      };
     case 'pass': {
       const { pass } = step;
       const machine = pass.machine?.name ?? methodOf(pass.method)?.term ?? pass.method;
@@ -72,10 +80,16 @@ export function stepText(step: ZoneStep, units: Units, csp: string | null): Step
       const tight = step.tightTags.length > 0 ? crewText.tight(step.tightTags.join(', ')) : null;
       const hand = !tight && step.handM2 >= 0.05 ? crewText.handArea(areaText(step.handM2, units)) : null;
       const times = step.times > 1 ? crewText.timesOver(step.times) : null;
-      return { main: crewText.edges(csp ? crewText.to(csp) : ''), more: joined([tool, runText(step.metres, units), tight, hand, times]) };
+      return {
+        main: crewText.edges(csp ? crewText.to(csp) : ''),
+        more: joined([tool, runText(step.metres, units), tight, hand, times]),
+      };
     }
     case 'joints':
-      return { main: crewText.joints(step.tags.join(', ')), more: joined([runText(step.metres, units), crewText.jointsFilled]) };
+      return {
+        main: crewText.joints(step.tags.join(', ')),
+        more: joined([runText(step.metres, units), crewText.jointsFilled]),
+      };
     case 'profile':
       return { main: crewText.profileCheck, more: csp ?? '' };
     case 'release':

@@ -51,7 +51,12 @@ export function cspOf(zone: Held<'zone'> | null): string | null {
   return paperWords.csp(csp.min === csp.max ? String(csp.min) : `${csp.min} to ${csp.max}`);
 }
 
-function cautionsIn(input: ZoneMapInput, prep: ZonePrep, lengthM: Readonly<Record<string, number>>, holds: readonly HoldKind[]): readonly Caution[] {
+function cautionsIn(
+  input: ZoneMapInput,
+  prep: ZonePrep,
+  lengthM: Readonly<Record<string, number>>,
+  holds: readonly HoldKind[],
+): readonly Caution[] {
   const meets = ({ id }: { readonly id: string }): boolean => (lengthM[id] ?? 0) > 0;
   const chases = onFloor(input.doc, 'crack', input.floor).some((crack) => meets(crack) && isChased(crack));
   const fills = onFloor(input.doc, 'joint', input.floor).some((joint) => meets(joint) && joint.treat === 'filled');
@@ -80,7 +85,9 @@ function worked(input: ZoneMapInput, prep: ZonePrep): Worked | null {
   const measure = takeoff.measure.zones.find((zone) => zone.id === prep.zone);
   if (!measure || measure.netM2 < NOTHING_M2) return null;
   const holds = takeoff.holds.filter((hold) => hold.zone === prep.zone).map((hold) => hold.kind);
-  const cutting = takeoff.holds.some(({ kind, records }) => kind === 'inSlab' && records.some((id) => (measure.lengthM[id] ?? 0) > 0));
+  const cutting = takeoff.holds.some(
+    ({ kind, records }) => kind === 'inSlab' && records.some((id) => (measure.lengthM[id] ?? 0) > 0),
+  );
   const stop = [...new Set(holds)].flatMap((kind) => (kind === 'inSlab' ? [] : [paperWords.holds[kind]]));
   const csp = cspOf(prep.record);
   const steps = zoneSteps({ doc, floor, takeoff, prep, measure })
@@ -95,7 +102,9 @@ function worked(input: ZoneMapInput, prep: ZonePrep): Worked | null {
   return {
     card: {
       number: zoneNumberOf(prep.record),
-      name: prep.record?.name ?? (prep.record && prep.zone !== 'rest' ? paperWords.zone(zoneNumberOf(prep.record)) : paperWords.rest),
+      name:
+        prep.record?.name ??
+        (prep.record && prep.zone !== 'rest' ? paperWords.zone(zoneNumberOf(prep.record)) : paperWords.rest),
       csp,
       sums: [areaText(measure.netM2, units), ...(stopped ? [] : [...edge, ...hand])].join(', '),
       steps: stopped ? [] : steps,
@@ -120,7 +129,9 @@ export function zoneCards(input: ZoneMapInput): ZoneCards {
   const going = zones.filter(({ card }) => card.stop.length === 0);
   const [first] = going;
   const shared = new Set(
-    first && going.length > 1 ? first.cautions.filter((caution) => going.every((zone) => zone.cautions.includes(caution))) : [],
+    first && going.length > 1
+      ? first.cautions.filter((caution) => going.every((zone) => zone.cautions.includes(caution)))
+      : [],
   );
   return {
     common: captioned([...shared]),

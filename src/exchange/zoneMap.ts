@@ -110,10 +110,14 @@ function signOff({ columnX, column, heightMm }: Plan, cards: readonly ZoneCard[]
   const ticks = going
     .map(({ number }, i) => {
       const x = columnX + 30 + i * 7.4;
-      return letters(number, { x, y: y + 5.4, size: 2.9, weight: 800 }) + box(x + 2.6, y + 2.4, 3.2, 3.2, { line: 0.3 });
+      return (
+        letters(number, { x, y: y + 5.4, size: 2.9, weight: 800 }) + box(x + 2.6, y + 2.4, 3.2, 3.2, { line: 0.3 })
+      );
     })
     .join('');
-  const law = wrapText(paperWords.law, 2.5, column).map((line, i) => letters(line, { x: columnX, y: y + 23.5 + i * 3.3, size: 2.5, weight: 600 }));
+  const law = wrapText(paperWords.law, 2.5, column).map((line, i) =>
+    letters(line, { x: columnX, y: y + 23.5 + i * 3.3, size: 2.5, weight: 600 }),
+  );
   return [
     rule(columnX, y, columnX + column, y, 0.35),
     letters(paperWords.compared, { x: columnX, y: y + 5.4, size: 2.9, weight: 700 }),
@@ -151,7 +155,11 @@ function notesSvg(plan: Plan, input: ZoneMapInput, sentences: readonly string[])
 
 function wayInRows(plan: Plan, sentences: readonly string[]): Row[] {
   if (noteLines(plan, sentences)) return [];
-  return [gapRow(2.4), titleRow(paperWords.wayIn, 3.4), ...sentences.flatMap((sentence) => textRows(sentence, plan.column))];
+  return [
+    gapRow(2.4),
+    titleRow(paperWords.wayIn, 3.4),
+    ...sentences.flatMap((sentence) => textRows(sentence, plan.column)),
+  ];
 }
 
 /** Where the rows go: the first sheet's right column above the signatures, then three columns a sheet. */
@@ -204,7 +212,11 @@ export function zoneMapPages(input: ZoneMapInput): ZoneMapPage[] {
   const rows = [...columnRows(input, cards, plan.column), ...wayInRows(plan, sentences)];
   const flowed = flow(rows, columnsOf(plan));
   const count = 1 + Math.max(0, ...flowed.map(({ page }) => page));
-  const written = (page: number): string => flowed.filter((part) => part.page === page).map(({ svg }) => svg).join('');
+  const written = (page: number): string =>
+    flowed
+      .filter((part) => part.page === page)
+      .map(({ svg }) => svg)
+      .join('');
   const divide = rule(plan.columnX - PAD, MARGIN, plan.columnX - PAD, plan.heightMm - MARGIN, 0.35);
   const first = [
     map.svg,
@@ -216,9 +228,22 @@ export function zoneMapPages(input: ZoneMapInput): ZoneMapPage[] {
   ].join('');
   const { job, more } = nameOf(input);
   const further = Array.from({ length: count - 1 }, (_, i) => {
-    const head = letters(`${paperWords.title}: ${job}, ${more}`, { x: MARGIN + PAD, y: MARGIN + 6, size: 3.4, weight: 800 });
-    const number = letters(paperWords.page(i + 2, count), { x: plan.widthMm - MARGIN - PAD, y: MARGIN + 6, size: 3, anchor: 'end' });
-    return sheet(plan, head + number + rule(MARGIN, MARGIN + 8.6, plan.widthMm - MARGIN, MARGIN + 8.6, 0.35) + written(i + 1));
+    const head = letters(`${paperWords.title}: ${job}, ${more}`, {
+      x: MARGIN + PAD,
+      y: MARGIN + 6,
+      size: 3.4,
+      weight: 800,
+    });
+    const number = letters(paperWords.page(i + 2, count), {
+      x: plan.widthMm - MARGIN - PAD,
+      y: MARGIN + 6,
+      size: 3,
+      anchor: 'end',
+    });
+    return sheet(
+      plan,
+      head + number + rule(MARGIN, MARGIN + 8.6, plan.widthMm - MARGIN, MARGIN + 8.6, 0.35) + written(i + 1),
+    );
   });
   return [sheet(plan, first), ...further];
 }

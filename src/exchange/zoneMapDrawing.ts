@@ -11,7 +11,7 @@ import { paperPxPerMm, patternDefs, primSvg, type OnPaper } from './primsSvg.ts'
 import { box, mm } from './svg.ts';
 import { viewNotes } from './viewNotes.ts';
 import { cspOf } from './zoneCards.ts';
-import { runText } from './zoneCardText.ts';
+import { tapeText } from './zoneCardText.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 
 /** Dimension lines stand so far outside the floor, px of the painters. */
@@ -45,10 +45,18 @@ function inner(frame: Frame): Frame {
 }
 
 /** What scale the map is drawn at, and whether that is what was asked for. null: there is nothing to draw, or no scale will do. */
-export function mapScale(view: PlanView, frame: Frame, asked: number | null): { readonly scale: number; readonly askedFits: boolean } | null {
+export function mapScale(
+  view: PlanView,
+  frame: Frame,
+  asked: number | null,
+): { readonly scale: number; readonly askedFits: boolean } | null {
   const extent = extentOf(view);
   if (!Number.isFinite(extent.minX)) return null;
-  const floor: FloorExtent = { widthMm: extent.maxX - extent.minX, heightMm: extent.maxY - extent.minY, aroundMm: AROUND_MM };
+  const floor: FloorExtent = {
+    widthMm: extent.maxX - extent.minX,
+    heightMm: extent.maxY - extent.minY,
+    aroundMm: AROUND_MM,
+  };
   const room: Room = inner(frame);
   if (asked !== null && fitsAt(floor, room, asked)) return { scale: asked, askedFits: true };
   const scale = largestScale(floor, room);
@@ -65,7 +73,7 @@ function namesBeside(zone: ZoneView): { text: string; px: number; weight: 600 | 
 }
 
 function showing(input: ZoneMapInput, frame: Frame, at: Point): Showing {
-  const run = (widthMm: number): string => runText(widthMm / 1000, input.units);
+  const run = (widthMm: number): string => tapeText(widthMm, input.units);
   return {
     zones: true,
     tags: true,
@@ -99,7 +107,12 @@ function overall(view: PlanView, look: Look): Prim[] {
 }
 
 /** The floor at true scale in the middle of its frame: the same prims as on the screen. */
-export function drawMap(input: ZoneMapInput, view: PlanView, frame: Frame, scale: number): { readonly svg: string; readonly paper: OnPaper } {
+export function drawMap(
+  input: ZoneMapInput,
+  view: PlanView,
+  frame: Frame,
+  scale: number,
+): { readonly svg: string; readonly paper: OnPaper } {
   const extent = extentOf(view);
   const room = inner(frame);
   const width = (extent.maxX - extent.minX) / scale;
@@ -115,7 +128,9 @@ export function drawMap(input: ZoneMapInput, view: PlanView, frame: Frame, scale
     const prims = floor[name].flatMap((work) => work.prims);
     return `<g data-class="${name}">${prims.map((prim) => primSvg(prim, paper)).join('')}</g>`;
   });
-  const sizes = overall(view, look).map((prim) => primSvg(prim, paper)).join('');
+  const sizes = overall(view, look)
+    .map((prim) => primSvg(prim, paper))
+    .join('');
   const clip = `<clipPath id="map">${box(frame.x, frame.y, frame.widthMm, frame.heightMm)}</clipPath>`;
   const svg = `<defs>${patternDefs(at)}${clip}</defs><g clip-path="url(#map)" data-map-scale="${mm(scale)}">${sizes}${classes.join('')}</g>`;
   return { svg, paper };

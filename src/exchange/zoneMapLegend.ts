@@ -19,17 +19,45 @@ const SAMPLE_MM = 12;
 /** A sample is drawn by the painter of its kind, at 1 : 1: one floor millimetre is one of paper. */
 type Sample = { readonly words: string; readonly prims: readonly Prim[] };
 
-const ZIGZAG: readonly Point[] = [[0, 1.4], [4, -1.2], [7.5, 1.2], [SAMPLE_MM, -1.2]];
-const LEVEL: readonly Point[] = [[0, 0], [SAMPLE_MM, 0]];
-const PATCH: readonly Point[] = [[0, -2], [SAMPLE_MM - 3, -2], [SAMPLE_MM - 3, 2], [0, 2]];
+const ZIGZAG: readonly Point[] = [
+  [0, 1.4],
+  [4, -1.2],
+  [7.5, 1.2],
+  [SAMPLE_MM, -1.2],
+];
+const LEVEL: readonly Point[] = [
+  [0, 0],
+  [SAMPLE_MM, 0],
+];
+const PATCH: readonly Point[] = [
+  [0, -2],
+  [SAMPLE_MM - 3, -2],
+  [SAMPLE_MM - 3, 2],
+  [0, 2],
+];
 
 function crackSample(behaviour: Held<'crack'>['behaviour'], widthMm: number, words: string): Sample {
-  const crack: Held<'crack'> = { id: 'crack:sample', floor: 'floor:sample', tag: '', path: ZIGZAG, behaviour, widthMm, depthMm: null };
+  const crack: Held<'crack'> = {
+    id: 'crack:sample',
+    floor: 'floor:sample',
+    tag: '',
+    path: ZIGZAG,
+    behaviour,
+    widthMm,
+    depthMm: null,
+  };
   return { words, prims: paintCrack(crack, undefined, LOOK) };
 }
 
 function jointSample(kind: Held<'joint'>['kind'], words: string): Sample {
-  const joint: Held<'joint'> = { id: 'joint:sample', floor: 'floor:sample', tag: '', path: LEVEL, kind, treat: 'carried' };
+  const joint: Held<'joint'> = {
+    id: 'joint:sample',
+    floor: 'floor:sample',
+    tag: '',
+    path: LEVEL,
+    kind,
+    treat: 'carried',
+  };
   return { words, prims: paintJoint(joint, undefined, LOOK) };
 }
 
@@ -88,7 +116,13 @@ function swatches(view: PlanView, x: number, y: number): string {
     const framed = used.has(i + 1);
     return (
       box(left, y, SWATCH.width, SWATCH.height, { fill: `url(#csp${i + 1})`, line: framed ? 0.8 : 0.25 }) +
-      letters(String(i + 1), { x: left + SWATCH.width / 2, y: y + SWATCH.height + 3.4, size: 3, weight: framed ? 800 : 500, anchor: 'middle' })
+      letters(String(i + 1), {
+        x: left + SWATCH.width / 2,
+        y: y + SWATCH.height + 3.4,
+        size: 3,
+        weight: framed ? 800 : 500,
+        anchor: 'middle',
+      })
     );
   }).join('');
 }
@@ -104,7 +138,9 @@ function lineSamples(view: PlanView, x: number, y: number, width: number): strin
         top += 6;
       }
       const paper: OnPaper = { scale: 1, at: [left, top] };
-      const drawn = prims.map((prim) => primSvg(prim, paper)).join('') + letters(words, { x: left + SAMPLE_MM + 2, y: top + 0.9, size: SMALL, weight: 600 });
+      const drawn =
+        prims.map((prim) => primSvg(prim, paper)).join('') +
+        letters(words, { x: left + SAMPLE_MM + 2, y: top + 0.9, size: SMALL, weight: 600 });
       left += room;
       return drawn;
     })
@@ -125,7 +161,12 @@ export function drawLegend(input: ZoneMapInput, view: PlanView, frame: Frame, pa
     swatches(view, x, y + 4.5),
     letters(paperWords.profileHelp, { x, y: y + 21.4, size: SMALL }),
     ...[...bar, ...north].map((prim) => primSvg(prim, glass)),
-    letters(paperWords.scaleOn(paper.scale, paperWords.sheets[input.sheet]), { x: right, y: y + 16, size: 3, weight: 800 }),
+    letters(paperWords.scaleOn(paper.scale, paperWords.sheets[input.sheet]), {
+      x: right,
+      y: y + 16,
+      size: 3,
+      weight: 800,
+    }),
     letters(paperWords.printAt, { x: right, y: y + 21.4, size: 2.3 }),
     lineSamples(view, x, y + 26.4, widthMm),
   ].join('');

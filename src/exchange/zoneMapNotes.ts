@@ -2,7 +2,7 @@ import type { TightPiece } from '../geometry/floorShape.ts';
 import type { PlanView } from '../canvas/paint/view.ts';
 import { prepOfFloor } from '../takeoff/prep.ts';
 import { paperWords } from '../words/paperWords.ts';
-import { runText } from './zoneCardText.ts';
+import { tapeText } from './zoneCardText.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 
 /** Tag of a door by the name under which the engine answers it. */
@@ -17,7 +17,7 @@ function doorTag(view: PlanView, passage: string): string {
 function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece): string | null {
   if (!piece.blockedBy) return null;
   const { passage, needsMm, what } = piece.blockedBy;
-  const run = (lengthMm: number): string => runText(lengthMm / 1000, input.units);
+  const run = (lengthMm: number): string => tapeText(lengthMm, input.units);
   const machine = prepOfFloor(input.doc, input.floor).find(({ zone }) => zone === piece.zone)?.machine?.name ?? '';
   const door = doorTag(view, passage.id);
   return what === 'width'
@@ -27,10 +27,13 @@ function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece)
 
 /** Ways in, and what is too narrow for a machine. */
 export function wayInSentences(input: ZoneMapInput, view: PlanView): string[] {
-  const run = (lengthMm: number | null): string | null => (lengthMm === null ? null : runText(lengthMm / 1000, input.units));
-  const ways = view.entrances.map(({ tag, widthMm, heightMm }) => paperWords.wayInSays(tag, run(widthMm), run(heightMm)));
-  const blocked = (view.measure?.zones ?? []).flatMap((zone) => zone.tight).map((piece) => blockedSentence(input, view, piece));
+  const run = (lengthMm: number | null): string | null => (lengthMm === null ? null : tapeText(lengthMm, input.units));
+  const ways = view.entrances.map(({ tag, widthMm, heightMm }) =>
+    paperWords.wayInSays(tag, run(widthMm), run(heightMm)),
+  );
+  const blocked = (view.measure?.zones ?? [])
+    .flatMap((zone) => zone.tight)
+    .map((piece) => blockedSentence(input, view, piece));
   const first = ways.length > 0 ? `${ways.join('; ')}.` : paperWords.noWayIn;
   return [first, ...new Set(blocked.filter((sentence) => sentence !== null))];
 }
-

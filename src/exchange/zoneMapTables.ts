@@ -29,7 +29,9 @@ function table(title: string, headRow: Row, rows: readonly Row[]): Row[] {
 
 /** Numbers of the held zones that a crack, joint or finding lies in: there nothing is done to it. */
 function heldZones(input: ZoneMapInput, id: string): string {
-  const held = input.takeoff.holds.flatMap(({ kind, zone }) => (kind === 'inSlab' || zone === null ? [] : [zone as string]));
+  const held = input.takeoff.holds.flatMap(({ kind, zone }) =>
+    kind === 'inSlab' || zone === null ? [] : [zone as string],
+  );
   const tags = input.takeoff.measure.zones
     .filter((zone) => held.includes(zone.id) && ((zone.lengthM[id] ?? 0) > 0 || (zone.findingM2[id] ?? 0) > TOUCH_M2))
     .map((zone) => zoneNumberOf(recordOf(input.doc, 'zone', zone.id)));
@@ -65,7 +67,11 @@ function crackTable(input: ZoneMapInput, width: number): Row[] {
     const length = runText(lengthOf(input, crack), input.units);
     return tableRow(cells(crack.tag, length, wide, what), width, { box });
   });
-  return table(paperWords.cracks, tableRow(cells(head.crack, head.length, head.width, head.what), width, { head: true }), rows);
+  return table(
+    paperWords.cracks,
+    tableRow(cells(head.crack, head.length, head.width, head.what), width, { head: true }),
+    rows,
+  );
 }
 
 function findingTable(input: ZoneMapInput, width: number): Row[] {
@@ -77,7 +83,9 @@ function findingTable(input: ZoneMapInput, width: number): Row[] {
   const zones = input.takeoff.measure.zones;
   const rows = onFloor(input.doc, 'finding', input.floor).map((finding) => {
     const areaM2 =
-      zones.length === 0 ? ringArea(finding.ring) / 1e6 : zones.reduce((sum, zone) => sum + (zone.findingM2[finding.id] ?? 0), 0);
+      zones.length === 0
+        ? ringArea(finding.ring) / 1e6
+        : zones.reduce((sum, zone) => sum + (zone.findingM2[finding.id] ?? 0), 0);
     const row = findingRowOf(finding.kind);
     const { what, box } = toDo(input, finding.id, row?.treatment ?? '');
     const words = [row?.term ?? finding.kind, what].filter(Boolean).join(': ');
@@ -105,13 +113,19 @@ function jointTable(input: ZoneMapInput, width: number): Row[] {
 function thingRows(input: ZoneMapInput, width: number): Row[] {
   const groups = new Map<string, string[]>();
   for (const item of onFloor(input.doc, 'obstruction', input.floor)) {
-    const what = [item.name ?? paperWords.thingKinds[item.kind], paperWords.under[item.under]].filter(Boolean).join(', ');
+    const what = [item.name ?? paperWords.thingKinds[item.kind], paperWords.under[item.under]]
+      .filter(Boolean)
+      .join(', ');
     groups.set(what, [...(groups.get(what) ?? []), item.tag]);
   }
   const rows = [...groups].map(([what, tags]) =>
     tableRow(
       [
-        { at: 0, text: tags.toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true })).join(', '), widthMm: width * 0.55 },
+        {
+          at: 0,
+          text: tags.toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true })).join(', '),
+          widthMm: width * 0.55,
+        },
         { at: width * 0.58, text: what, widthMm: width * 0.42 },
       ],
       width,
@@ -123,5 +137,10 @@ function thingRows(input: ZoneMapInput, width: number): Row[] {
 
 /** Cracks, findings, joints and obstructions, each by its tag on the map. */
 export function tableRows(input: ZoneMapInput, width: number): Row[] {
-  return [...crackTable(input, width), ...findingTable(input, width), ...jointTable(input, width), ...thingRows(input, width)];
+  return [
+    ...crackTable(input, width),
+    ...findingTable(input, width),
+    ...jointTable(input, width),
+    ...thingRows(input, width),
+  ];
 }

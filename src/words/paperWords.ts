@@ -56,7 +56,15 @@ export const paperWords = {
   findings: 'Findings',
   joints: 'Joints',
   things: 'Obstructions',
-  head: { crack: 'Crack', length: 'Length', width: 'Width', what: 'Do', finding: 'Finding', area: 'Area', joint: 'Joint' },
+  head: {
+    crack: 'Crack',
+    length: 'Length',
+    width: 'Width',
+    what: 'Do',
+    finding: 'Finding',
+    area: 'Area',
+    joint: 'Joint',
+  },
   notMeasured: 'measure',
   jointDo: { filled: 'fill, trim flush', carried: 'carry through', isolation: 'keep open, never fill rigid' },
   jointKinds: { control: 'control', construction: 'construction', isolation: 'isolation' },
@@ -109,5 +117,6 @@ export const paperWords = {
   noFit: (scale: number, sheet: string, largest: number): string =>
     `At 1 : ${scale} the floor does not fit on ${sheet}. It is drawn at 1 : ${largest}: choose that or a smaller scale, or larger paper.`,
   noFloor: 'There is no slab to draw yet: draw the floor first.',
-  tooLarge: (sheet: string): string => `The floor is too large for one ${sheet} sheet even at 1 : 2000: split it into floors.`,
+  tooLarge: (sheet: string): string =>
+    `The floor is too large for one ${sheet} sheet even at 1 : 2000: split it into floors.`,
 };

@@ -12,9 +12,6 @@ interface ClassShapeProps {
 
 /** One konva shape for a whole class of items: it draws prims itself, and konva keeps no node for each. */
 export function ClassShape({ name, drawing, draw }: ClassShapeProps): ReactElement {
-  const sceneFunc = useCallback(
-    (lent: Konva.Context) => draw({ ...drawing, context: lent._context }),
-    [drawing, draw],
-  );
+  const sceneFunc = useCallback((lent: Konva.Context) => draw({ ...drawing, context: lent._context }), [drawing, draw]);
   return <Shape name={name} sceneFunc={sceneFunc} listening={false} perfectDrawEnabled={false} />;
 }

@@ -1,9 +1,9 @@
-import { useCallback, useLayoutEffect, useMemo, useRef, useState, type ReactElement } from 'react';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactElement } from 'react';
 import Konva from 'konva/lib/Core.js';
 import { Layer, Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import type { Camera, View } from '../camera.ts';
 import { painted } from '../paint/kept.ts';
-import { PAINT_ORDER, paintFloor, type Showing } from '../paint/paintFloor.ts';
+import { PAINT_ORDER, paintFloor, paintTags, type PaintedFloor, type Showing } from '../paint/paintFloor.ts';
 import type { Prim } from '../paint/prim.ts';
 import { northArrow, scaleBar } from '../paint/scaleBar.ts';
 import type { PlanView } from '../paint/view.ts';
@@ -13,7 +13,7 @@ import { PaintedLayer } from './PaintedLayer.tsx';
 import type { PageImages } from './pageImages.ts';
 import css from './PlanStage.module.css';
 import { useDrawing } from './useDrawing.ts';
-import { useGestureSnapshot } from './useGestureSnapshot.ts';
+import { SNAPSHOT_FROM_ITEMS, useGestureSnapshot, type Eye } from './useGestureSnapshot.ts';
 
 // More pixels than this are not seen, but cost frames on tablets.
 const MOST_PIXEL_RATIO = 2;
@@ -23,8 +23,6 @@ export interface PlanStageProps {
   readonly plan: PlanView;
   readonly showing: Showing;
   readonly camera: Camera;
-  /** Changes when the tokens do: they are then read again. */
-  readonly themeName: string;
   /** What the hand is doing: draft, live line, chalk tick, finger. Drawn again on every move, alone. */
   readonly hand: readonly Prim[];
   readonly images: PageImages | null;
@@ -62,9 +60,31 @@ function glassPrims(scale: PlanStageProps['scale'], camera: Camera, view: View, 
   return [...bar, ...north];
 }
 
+/** Where the camera stood when it last rested. */
+function useRested(camera: Camera, view: View, moving: boolean): Eye {
+  const [rested, setRested] = useState<Eye>({ camera, view });
+  useEffect(() => {
+    if (!moving) setRested({ camera, view });
+  }, [camera, view, moving]);
+  return useMemo(() => (moving ? rested : { camera, view }), [camera, view, moving, rested]);
+}
+
+/** Prims of the floor. While a gesture runs, plates keep the places that the last rest has given them. */
+function useFloor(plan: PlanView, showing: Showing, pxPerMm: number, restPxPerMm: number): PaintedFloor {
+  const tags = useMemo(
+    () => paintTags(plan, { pxPerMm: restPxPerMm, picked: false, print: false }, showing),
+    [plan, restPxPerMm, showing],
+  );
+  const bare = useMemo(
+    () => paintFloor(plan, { pxPerMm, picked: false, print: false }, { ...showing, tags: false }),
+    [plan, pxPerMm, showing],
+  );
+  return useMemo(() => ({ ...bare, tags }), [bare, tags]);
+}
+
 /** The plan on the screen: four konva layers, of which pointer moves touch only the top one. */
 export function PlanStage(props: PlanStageProps): ReactElement {
-  const { plan, showing, camera, themeName, hand, images, scale, moving, onElement, onSize } = props;
+  const { plan, showing, camera, hand, images, scale, moving, onElement, onSize } = props;
   const [element, setElement] = useState<HTMLDivElement | null>(null);
   const stage = useRef<Konva.Stage | null>(null);
   const wrapper = useCallback(
@@ -75,17 +95,12 @@ export function PlanStage(props: PlanStageProps): ReactElement {
     [onElement],
   );
   const view = useSize(element, onSize);
-  const drawing = useDrawing(element, camera, view, themeName, images);
-  // While a picture is moved, plates stay where the last rest has put them.
-  const rest = useRef({ camera, view });
+  const drawing = useDrawing(element, camera, view, images);
+  const rested = useRested(camera, view, moving);
   const items = plan.cracks.length + plan.joints.length + plan.findings.length + plan.obstructions.length;
-  const snapshot = useGestureSnapshot(stage, moving, items, rest.current);
-  if (!snapshot) rest.current = { camera, view };
-  const { pxPerMm } = rest.current.camera;
-  const floor = useMemo(
-    () => paintFloor(plan, { pxPerMm, picked: false, print: false }, showing),
-    [plan, pxPerMm, showing],
-  );
+  const drawSnapshot = useGestureSnapshot(stage, moving && items >= SNAPSHOT_FROM_ITEMS, rested);
+  const restPx = rested.camera.pxPerMm;
+  const floor = useFloor(plan, showing, drawSnapshot ? restPx : camera.pxPerMm, restPx);
   const northDeg = plan.floor?.northDeg;
   const glass = useMemo(() => glassPrims(scale, camera, view, northDeg), [scale, camera, view, northDeg]);
   const drawGlass = useCallback((lent: Drawing) => drawOnGlass(lent, glass), [glass]);
@@ -98,9 +113,9 @@ export function PlanStage(props: PlanStageProps): ReactElement {
     <div ref={wrapper} className={css.stage} aria-hidden="true">
       {view.widthPx > 0 && view.heightPx > 0 && (
         <Stage ref={stage} width={view.widthPx} height={view.heightPx} listening={false}>
-          {snapshot ? (
+          {drawSnapshot ? (
             <Layer listening={false}>
-              <ClassShape name="snapshot" drawing={drawing} draw={snapshot.draw} />
+              <ClassShape name="snapshot" drawing={drawing} draw={drawSnapshot} />
             </Layer>
           ) : (
             [

@@ -132,4 +132,3 @@ export function drawOnGlass(drawing: Drawing, prims: readonly Prim[]): void {
   const camera: Camera = { middle: [view.widthPx / 2, view.heightPx / 2], pxPerMm: 1, turnDeg: 0 };
   drawPainted({ ...drawing, camera }, [{ id: 'glass', box: seenBox(camera, view), prims }]);
 }
-

@@ -15,7 +15,13 @@ interface Glass {
 const PLATE = { radius: 3, rim: 2 } as const;
 const HALO_PX = 6;
 
-function onGlass(glass: Glass, at: readonly [number, number], flat: DOMMatrix, turnDeg: number | undefined, paint: () => void): void {
+function onGlass(
+  glass: Glass,
+  at: readonly [number, number],
+  flat: DOMMatrix,
+  turnDeg: number | undefined,
+  paint: () => void,
+): void {
   const { context, camera, view } = glass;
   const [x, y] = toScreen(camera, view, at);
   context.save();

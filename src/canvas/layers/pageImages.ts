@@ -24,8 +24,8 @@ async function levelsOf(blob: Blob): Promise<PageImage> {
   const whole = await createImageBitmap(blob);
   const levels = [whole];
   let last = whole;
-  const large = whole.width * whole.height > LEVELS_FROM_PX;
-  while (large && last.width * last.height > SMALLEST_LEVEL_PX) {
+  if (whole.width * whole.height <= LEVELS_FROM_PX) return { levels, widthPx: whole.width, heightPx: whole.height };
+  while (last.width * last.height > SMALLEST_LEVEL_PX) {
     // One after the other: each level is made from the one before it.
     // oxlint-disable-next-line no-await-in-loop
     last = await createImageBitmap(last, {

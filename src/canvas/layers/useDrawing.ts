@@ -28,19 +28,33 @@ function useImagesRead(images: PageImages | null): number {
   return times;
 }
 
+/** The inks, read again whenever the page or the device changes its theme. */
+function useTheme(element: Element | null): Theme {
+  const [theme, setTheme] = useState<Theme>(PAPER_THEME);
+  useEffect(() => {
+    if (!element) return;
+    const read = (): void => setTheme(readTheme(element));
+    read();
+    const onPage = new MutationObserver(read);
+    onPage.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
+    const device = matchMedia('(prefers-color-scheme: dark)');
+    device.addEventListener('change', read);
+    return () => {
+      onPage.disconnect();
+      device.removeEventListener('change', read);
+    };
+  }, [element]);
+  return theme;
+}
+
 /** Everything that drawing needs but the context. A new object means: draw again. */
 export function useDrawing(
   element: Element | null,
   camera: Camera,
   view: View,
-  themeName: string,
   images: PageImages | null,
 ): Omit<Drawing, 'context'> {
-  const [theme, setTheme] = useState<Theme>(PAPER_THEME);
-  // The name is not used but says when the tokens have changed.
-  useEffect(() => {
-    if (element) setTheme(readTheme(element));
-  }, [element, themeName]);
+  const theme = useTheme(element);
   const fonts = useFontsRead();
   const pictures = useImagesRead(images);
   return useMemo(

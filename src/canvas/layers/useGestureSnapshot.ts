@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useLayoutEffect, useMemo, useState, type RefObject } from 'react';
 import type Konva from 'konva/lib/Core.js';
 import { toScreen, type Camera, type View } from '../camera.ts';
 import type { Drawing } from './drawPrims.ts';
@@ -6,13 +6,17 @@ import type { Drawing } from './drawPrims.ts';
 /** A floor of so many items is moved as one picture while a pan or zoom runs, and drawn when it rests. */
 export const SNAPSHOT_FROM_ITEMS = 3000;
 
-interface Snapshot {
-  readonly picture: HTMLCanvasElement;
+/** Where the eye stands. */
+export interface Eye {
   readonly camera: Camera;
   readonly view: View;
 }
 
-function takeSnapshot(stage: Konva.Stage, camera: Camera, view: View): Snapshot {
+interface Snapshot extends Eye {
+  readonly picture: HTMLCanvasElement;
+}
+
+function takeSnapshot(stage: Konva.Stage, { camera, view }: Eye): Snapshot {
   const picture = document.createElement('canvas');
   const first = stage.getLayers()[0]?.getNativeCanvasElement();
   picture.width = first?.width ?? 1;
@@ -21,11 +25,6 @@ function takeSnapshot(stage: Konva.Stage, camera: Camera, view: View): Snapshot 
   // The top layer belongs to the hand and is drawn live.
   for (const layer of stage.getLayers().slice(0, -1)) context?.drawImage(layer.getNativeCanvasElement(), 0, 0);
   return { picture, camera, view };
-}
-
-export interface GestureSnapshot {
-  /** Draws the picture where the camera has moved it to. */
-  readonly draw: (drawing: Drawing) => void;
 }
 
 function blit({ context, camera, view }: Drawing, snapshot: Snapshot): void {
@@ -45,21 +44,19 @@ function blit({ context, camera, view }: Drawing, snapshot: Snapshot): void {
   context.restore();
 }
 
-/** The picture to move instead of the floor, or null: the floor is small, or rests. */
+/**
+ * Draws the picture that is moved instead of the floor, or null: the floor is small, or rests. Taken when the gesture
+ * begins, before konva draws its first frame: the canvases then still hold the last rest.
+ */
 export function useGestureSnapshot(
-  stage: React.RefObject<Konva.Stage | null>,
-  moving: boolean,
-  items: number,
-  resting: { readonly camera: Camera; readonly view: View },
-): GestureSnapshot | null {
-  const kept = useRef<{ snapshot: Snapshot; made: GestureSnapshot } | null>(null);
-  if (!moving || items < SNAPSHOT_FROM_ITEMS || !stage.current) {
-    kept.current = null;
-    return null;
-  }
-  if (!kept.current) {
-    const snapshot = takeSnapshot(stage.current, resting.camera, resting.view);
-    kept.current = { snapshot, made: { draw: (drawing) => blit(drawing, snapshot) } };
-  }
-  return kept.current.made;
+  stage: RefObject<Konva.Stage | null>,
+  wanted: boolean,
+  rested: Eye,
+): ((drawing: Drawing) => void) | null {
+  const [snapshot, setSnapshot] = useState<Snapshot | null>(null);
+  useLayoutEffect(() => {
+    setSnapshot(wanted && stage.current ? takeSnapshot(stage.current, rested) : null);
+    // What rests does not change while a gesture runs, and outside one nothing is taken.
+  }, [stage, wanted, rested]);
+  return useMemo(() => (wanted && snapshot ? (drawing: Drawing) => blit(drawing, snapshot) : null), [wanted, snapshot]);
 }

@@ -14,8 +14,11 @@ export function isHairline(crack: { readonly widthMm: number | null; readonly be
 export const paintCrack: Paint<Held<'crack'>> = (crack) => {
   const line: LinePrim = { kind: 'line', path: crack.path, ink: 'ink', px: LINE.item, haloPx: HALO_PX };
   if (isHairline(crack)) return [{ ...line, px: LINE.thin }];
-  if (crack.behaviour === 'working')
-    return [{ ...line, teeth: { shape: 'barb', everyPx: 20, reachPx: 7, px: 2 } }];
-  if (crack.behaviour === 'structural') return [{ ...line, px: 6 }, { kind: 'line', path: crack.path, ink: 'slab', px: 1.8 }];
+  if (crack.behaviour === 'working') return [{ ...line, teeth: { shape: 'barb', everyPx: 20, reachPx: 7, px: 2 } }];
+  if (crack.behaviour === 'structural')
+    return [
+      { ...line, px: 6 },
+      { kind: 'line', path: crack.path, ink: 'slab', px: 1.8 },
+    ];
   return [line];
 };

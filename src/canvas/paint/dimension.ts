@@ -7,7 +7,10 @@ import { degreesOf } from './spot.ts';
 import { textWidth } from './textWidth.ts';
 
 const LINE_PX = 1.2;
-const SLASH: readonly Point[] = [[-5, 5], [5, -5]];
+const SLASH: readonly Point[] = [
+  [-5, 5],
+  [5, -5],
+];
 
 /** Letters along a line are never upside down. */
 function readableTurn(degrees: number): number {
@@ -38,7 +41,14 @@ export function dimensionPrims(line: DimensionLine, look: Pick<Look, 'pxPerMm' |
   const witness = (at: Point): Prim[] =>
     Math.abs(off) * look.pxPerMm < 12
       ? []
-      : [{ kind: 'line', path: [along(at, left, gap / look.pxPerMm), along(at, left, off + gap / look.pxPerMm)], ink: 'ink', px: 0.8 }];
+      : [
+          {
+            kind: 'line',
+            path: [along(at, left, gap / look.pxPerMm), along(at, left, off + gap / look.pxPerMm)],
+            ink: 'ink',
+            px: 0.8,
+          },
+        ];
   return [
     ...witness(line.from),
     ...witness(line.to),

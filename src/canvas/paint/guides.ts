@@ -15,7 +15,14 @@ export function livePoints(path: readonly Point[]): Prim[] {
   return path.map((at) => ({
     kind: 'mark',
     at,
-    paths: [[[-4, -4], [4, -4], [4, 4], [-4, 4]]],
+    paths: [
+      [
+        [-4, -4],
+        [4, -4],
+        [4, 4],
+        [-4, 4],
+      ],
+    ],
     ink: 'chalk',
     px: 0,
     filled: true,
@@ -35,7 +42,12 @@ const REASON_PX = 17;
 function bar(length: number, width: number): readonly Point[] {
   const l = length / 2;
   const w = width / 2;
-  return [[-l, -w], [l, -w], [l, w], [-l, w]];
+  return [
+    [-l, -w],
+    [l, -w],
+    [l, w],
+    [-l, w],
+  ];
 }
 
 /** The chalk tick: a bar across the live line, along what was met, with its reason in a word. A finger is below: then the word stands above. */
@@ -68,12 +80,39 @@ function circle(radius: number, dx: number, dy: number): readonly Point[] {
 
 /** The place that is meant: a cross. Under a finger also the contact ring and the stem that joins them. */
 export function handPoint(at: Point, finger: boolean): Prim[] {
-  const cross: Prim = { kind: 'mark', at, paths: [[[-12, 0], [12, 0]], [[0, -12], [0, 12]]], ink: 'chalk', px: 3 };
+  const cross: Prim = {
+    kind: 'mark',
+    at,
+    paths: [
+      [
+        [-12, 0],
+        [12, 0],
+      ],
+      [
+        [0, -12],
+        [0, 12],
+      ],
+    ],
+    ink: 'chalk',
+    px: 3,
+  };
   if (!finger) return [cross];
   const radius = FINGER.ringPx / 2;
   const ring = circle(radius, 0, FINGER.abovePx);
   return [
-    { kind: 'mark', at, paths: [[[0, 6], [0, FINGER.abovePx - radius]]], ink: 'chalk', px: 2, dashPx: [4, 4] },
+    {
+      kind: 'mark',
+      at,
+      paths: [
+        [
+          [0, 6],
+          [0, FINGER.abovePx - radius],
+        ],
+      ],
+      ink: 'chalk',
+      px: 2,
+      dashPx: [4, 4],
+    },
     { kind: 'mark', at, paths: [ring], ink: 'chalk', px: 0, filled: true, opacity: 0.2 },
     { kind: 'mark', at, paths: [ring], ink: 'chalk', px: 2 },
     cross,
@@ -83,7 +122,12 @@ export function handPoint(at: Point, finger: boolean): Prim[] {
 /** The one selection box. Dashed when it also takes what it only touches. */
 export function selectionBox(from: Point, to: Point, touchingToo: boolean): Prim[] {
   const box = boxOf([from, to]);
-  const ring = [[box.minX, box.minY], [box.maxX, box.minY], [box.maxX, box.maxY], [box.minX, box.maxY]] as const;
+  const ring = [
+    [box.minX, box.minY],
+    [box.maxX, box.minY],
+    [box.maxX, box.maxY],
+    [box.minX, box.maxY],
+  ] as const;
   return [
     { kind: 'area', region: [[ring]], fill: 'chalkWash', opacity: 0.35 },
     { kind: 'line', path: ring, closed: true, ink: 'chalk', px: 2, ...(touchingToo ? { dashPx: [6, 4] } : {}) },

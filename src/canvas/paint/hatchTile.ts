@@ -35,7 +35,13 @@ export function hatchTile(csp: number): HatchTile {
   return {
     width: tooth,
     height: pitch,
-    path: [[-tooth / 2, low], [0, high], [tooth / 2, low], [tooth, high], [tooth * 1.5, low]],
+    path: [
+      [-tooth / 2, low],
+      [0, high],
+      [tooth / 2, low],
+      [tooth, high],
+      [tooth * 1.5, low],
+    ],
     stroke,
     leanDeg: number % 2 === 0 ? -45 : 0,
   };
@@ -50,18 +56,40 @@ export interface TextureTile {
 }
 
 function box(x: number, y: number, w: number, h: number): readonly Point[] {
-  return [[x, y], [x + w, y], [x + w, y + h], [x, y + h]];
+  return [
+    [x, y],
+    [x + w, y],
+    [x + w, y + h],
+    [x, y + h],
+  ];
 }
 
 /** Textures of findings and of floor that is not worked, px. */
 export const TEXTURE_TILES: Readonly<Record<'dots' | 'bricks' | 'nicks' | 'crosses' | 'slant', TextureTile>> = {
   dots: { width: 9, height: 9, filled: [box(1, 1, 2.2, 2.2), box(5.5, 5.5, 2.2, 2.2)], strokes: [], stroke: 0 },
-  bricks: { width: 8, height: 8, filled: [box(1, 1.2, 4.6, 1.8), box(5, 5.2, 3, 1.8), box(0, 5.2, 1.6, 1.8)], strokes: [], stroke: 0 },
+  bricks: {
+    width: 8,
+    height: 8,
+    filled: [box(1, 1.2, 4.6, 1.8), box(5, 5.2, 3, 1.8), box(0, 5.2, 1.6, 1.8)],
+    strokes: [],
+    stroke: 0,
+  },
   nicks: {
     width: 14,
     height: 12,
     filled: [],
-    strokes: [[[1.5, 5], [3.5, 1.5], [5.5, 5]], [[8.5, 11], [10.5, 7.5], [12.5, 11]]],
+    strokes: [
+      [
+        [1.5, 5],
+        [3.5, 1.5],
+        [5.5, 5],
+      ],
+      [
+        [8.5, 11],
+        [10.5, 7.5],
+        [12.5, 11],
+      ],
+    ],
     stroke: 1.2,
   },
   crosses: {
@@ -69,10 +97,43 @@ export const TEXTURE_TILES: Readonly<Record<'dots' | 'bricks' | 'nicks' | 'cross
     height: 18,
     filled: [],
     strokes: [
-      [[2, 2], [7, 7]], [[7, 2], [2, 7]],
-      [[11, 11], [16, 16]], [[16, 11], [11, 16]],
+      [
+        [2, 2],
+        [7, 7],
+      ],
+      [
+        [7, 2],
+        [2, 7],
+      ],
+      [
+        [11, 11],
+        [16, 16],
+      ],
+      [
+        [16, 11],
+        [11, 16],
+      ],
     ],
     stroke: 1.3,
   },
-  slant: { width: 9, height: 9, filled: [], strokes: [[[-1, 10], [10, -1]], [[-1, 1], [1, -1]], [[8, 10], [10, 8]]], stroke: 1.1 },
+  slant: {
+    width: 9,
+    height: 9,
+    filled: [],
+    strokes: [
+      [
+        [-1, 10],
+        [10, -1],
+      ],
+      [
+        [-1, 1],
+        [1, -1],
+      ],
+      [
+        [8, 10],
+        [10, 8],
+      ],
+    ],
+    stroke: 1.1,
+  },
 };

@@ -43,14 +43,20 @@ interface Entry {
 const entries = new WeakMap<object, Map<string, Entry>>();
 
 /** Paints a record once for what it was given. Records are never changed in place, so the same record gives the same prims, and their drawn paths can be kept too. */
-export function kept(record: { readonly id: string }, painter: string, given: readonly unknown[], paint: () => readonly Prim[]): Painted {
+export function kept(
+  record: { readonly id: string },
+  painter: string,
+  given: readonly unknown[],
+  paint: () => readonly Prim[],
+): Painted {
   let byPainter = entries.get(record);
   if (!byPainter) {
     byPainter = new Map();
     entries.set(record, byPainter);
   }
   const known = byPainter.get(painter);
-  if (known && known.given.length === given.length && known.given.every((value, i) => value === given[i])) return known.work;
+  if (known && known.given.length === given.length && known.given.every((value, i) => value === given[i]))
+    return known.work;
   const work = painted(record.id, paint());
   byPainter.set(painter, { given, work });
   return work;

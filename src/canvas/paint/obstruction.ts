@@ -24,7 +24,14 @@ export function obstructionRing(shape: Shape): Ring {
   const turn = (shape.turnDeg * Math.PI) / 180;
   const w = shape.widthMm / 2;
   const d = shape.depthMm / 2;
-  return ([[-w, -d], [w, -d], [w, d], [-w, d]] as const).map(([dx, dy]): Point => [
+  return (
+    [
+      [-w, -d],
+      [w, -d],
+      [w, d],
+      [-w, d],
+    ] as const
+  ).map(([dx, dy]): Point => [
     x + dx * Math.cos(turn) - dy * Math.sin(turn),
     y + dx * Math.sin(turn) + dy * Math.cos(turn),
   ]);
@@ -51,7 +58,11 @@ export function insideRing(from: Point, to: Point, ring: Ring): (readonly [Point
 /** Both diagonals: of the four corners where there are four, else of the box, cut at the outline. */
 function crossOf(ring: Ring): (readonly [Point, Point])[] {
   const [a, b, c, d] = ring;
-  if (ring.length === 4 && a && b && c && d) return [[a, c], [b, d]];
+  if (ring.length === 4 && a && b && c && d)
+    return [
+      [a, c],
+      [b, d],
+    ];
   const box = boxOf(ring);
   return [
     ...insideRing([box.minX, box.minY], [box.maxX, box.maxY], ring),
@@ -72,14 +83,32 @@ export const paintObstruction: Paint<Held<'obstruction'>> = (obstruction) => {
   const ring = obstructionRing(obstruction.shape);
   const region = [[ring]];
   const upstand: Prim[] = obstruction.upstand
-    ? [{ kind: 'line', path: ring, closed: true, ink: 'ink', px: UPSTAND_PX, shiftPx: signedArea(ring) >= 0 ? LINE.wall : -LINE.wall }]
+    ? [
+        {
+          kind: 'line',
+          path: ring,
+          closed: true,
+          ink: 'ink',
+          px: UPSTAND_PX,
+          shiftPx: signedArea(ring) >= 0 ? LINE.wall : -LINE.wall,
+        },
+      ]
     : [];
   if (obstruction.under === 'clearedBefore')
     return [{ kind: 'area', region, fill: null, texture: 'slant', opacity: 0.4 }, outline(ring, true)];
   if (SOLID.has(obstruction.kind))
-    return [{ kind: 'area', region, fill: 'ink' }, { kind: 'line', path: ring, closed: true, ink: 'ink', px: LINE.thin }, ...upstand];
+    return [
+      { kind: 'area', region, fill: 'ink' },
+      { kind: 'line', path: ring, closed: true, ink: 'ink', px: LINE.thin },
+      ...upstand,
+    ];
   if (obstruction.kind === 'pit')
-    return [{ kind: 'area', region, fill: 'board' }, { kind: 'area', region, fill: null, texture: 'slant' }, outline(ring, false), ...upstand];
+    return [
+      { kind: 'area', region, fill: 'board' },
+      { kind: 'area', region, fill: null, texture: 'slant' },
+      outline(ring, false),
+      ...upstand,
+    ];
   const cross = crossOf(ring).map((path): Prim => ({ kind: 'line', path, ink: 'ink', px: CROSS_PX }));
   if (obstruction.kind === 'drain') return [{ kind: 'area', region, fill: 'board' }, outline(ring, false), ...cross];
   return [{ kind: 'area', region, fill: 'board' }, outline(ring, obstruction.under === 'byHand'), ...cross, ...upstand];

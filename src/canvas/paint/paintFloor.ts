@@ -71,7 +71,8 @@ function stepInside(view: PlanView, at: Point): Point {
     for (const [i, a] of ring.entries()) {
       const b = corner(ring, i + 1);
       const near = nearestOnSegment(at, a, b);
-      if (near.distance < best.distance) best = { distance: near.distance, towards: plus(at, quarterTurn(minus(b, a))) };
+      if (near.distance < best.distance)
+        best = { distance: near.distance, towards: plus(at, quarterTurn(minus(b, a))) };
     }
   }
   return best.towards;
@@ -79,7 +80,8 @@ function stepInside(view: PlanView, at: Point): Point {
 
 function reachOf(view: PlanView, reach: Showing['reach']): Painted[] {
   if (reach === 'none') return [];
-  if (reach === 'spots') return (view.measure?.zones ?? []).map((zone) => kept(zone, 'spots', [], () => tightPrims(zone)));
+  if (reach === 'spots')
+    return (view.measure?.zones ?? []).map((zone) => kept(zone, 'spots', [], () => tightPrims(zone)));
   const measured = new Set(view.zones.flatMap((zone) => zone.measure ?? []));
   const rest = (view.measure?.zones ?? []).filter((zone) => !measured.has(zone));
   const shown = reach === 'all' ? view.zones : view.zones.filter((zone) => zone.zone.id === reach);
@@ -95,9 +97,18 @@ function zoneWork(view: PlanView, showing: Showing, look: Look): Pick<PaintedFlo
   const overPage = view.pages.length > 0 && !look.print;
   const floors = view.slabs.map((slab) => kept(slab, 'slab', [overPage], () => paintSlab(slab, { overPage }, look)));
   if (!showing.zones) return { slab: floors, hatch: [] };
-  const given = (zone: ZoneView): readonly unknown[] => [zone.measure?.net ?? null, zone.index, zone.csp, zone.held, overPage];
+  const given = (zone: ZoneView): readonly unknown[] => [
+    zone.measure?.net ?? null,
+    zone.index,
+    zone.csp,
+    zone.held,
+    overPage,
+  ];
   return {
-    slab: [...floors, ...view.zones.map((zone) => kept(zone.zone, 'tint', given(zone), () => paintZoneTint(zone, { overPage }, look)))],
+    slab: [
+      ...floors,
+      ...view.zones.map((zone) => kept(zone.zone, 'tint', given(zone), () => paintZoneTint(zone, { overPage }, look))),
+    ],
     hatch: view.zones.map((zone) => kept(zone.zone, 'hatch', given(zone), () => paintZoneHatch(zone, undefined, look))),
   };
 }
@@ -125,7 +136,9 @@ function spotWork(view: PlanView, look: Look): Painted[] {
     ...view.photos.map((record) => kept(record, 'spot', [], () => paintPhoto(record, undefined, look))),
     ...view.services.map((record) => kept(record, 'spot', [], () => paintService(record, undefined, look))),
     ...view.dimensions.map((record) =>
-      kept(record, 'spot', [look.pxPerMm, look.print, view.lengthText(distanceSample)], () => paintDimension(record, view, look)),
+      kept(record, 'spot', [look.pxPerMm, look.print, view.lengthText(distanceSample)], () =>
+        paintDimension(record, view, look),
+      ),
     ),
   ];
 }
@@ -141,12 +154,29 @@ function numberLines(picked: readonly Prim[], pxPerMm: number): (readonly Point[
     const x = prim.at[0] + dx / pxPerMm;
     const y = prim.at[1] + dy / pxPerMm;
     const half = prim.px / 2 / pxPerMm;
-    return [[[x - half, y - half], [x + half, y + half]] as const];
+    return [
+      [
+        [x - half, y - half],
+        [x + half, y + half],
+      ] as const,
+    ];
   });
 }
 
-function tagWork(view: PlanView, showing: Showing, look: Look, picked: readonly Prim[]): Painted[] {
+function pickedOf(view: PlanView, { picked, pickedEdges }: Showing): readonly Prim[] {
+  return picked.flatMap((id) => pickedPrims(view, id, pickedEdges));
+}
+
+/** Only why a number is what it is: no zones, no reach. */
+function bared(showing: Showing): Showing {
+  return showing.lit === null ? showing : { ...showing, zones: false, reach: 'none' };
+}
+
+/** The plates beside items. By themselves, because they may stay where they are while a gesture runs. */
+export function paintTags(view: PlanView, look: Look, asked: Showing = SHOW_ALL): readonly Painted[] {
+  const showing = bared(asked);
   if (!showing.tags) return [];
+  const picked = pickedOf(view, showing);
   const options: TagOptions = {
     picked: new Set(showing.picked),
     zones: showing.zones,
@@ -169,13 +199,12 @@ function pageWork(view: PlanView, look: Look): Painted[] {
 
 /** One floor as prims, class by class in `PAINT_ORDER`. Pure; screen and paper draw exactly this. */
 export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_ALL): PaintedFloor {
-  const bare = showing.lit !== null;
-  const shown: Showing = bare ? { ...showing, zones: false, reach: 'none' } : showing;
-  const pickedWork: readonly Prim[] = shown.picked.flatMap((id) => pickedPrims(view, id, shown.pickedEdges));
+  const shown = bared(showing);
+  const pickedWork = pickedOf(view, shown);
   return {
     page: pageWork(view, look),
     ...zoneWork(view, shown, look),
-    reach: bare && showing.lit ? [painted('lit', litPrims(view, showing.lit))] : reachOf(view, shown.reach),
+    reach: showing.lit ? [painted('lit', litPrims(view, showing.lit))] : reachOf(view, shown.reach),
     findings: [
       ...view.outOfScope.map((area) => kept(area, 'scope', [], () => paintOutOfScope(area, undefined, look))),
       ...view.findings.map((finding) => kept(finding, 'finding', [], () => paintFinding(finding, undefined, look))),
@@ -183,10 +212,12 @@ export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_A
     ],
     joints: view.joints.map((joint) => kept(joint, 'joint', [], () => paintJoint(joint, undefined, look))),
     cracks: view.cracks.map((crack) => kept(crack, 'crack', [], () => paintCrack(crack, undefined, look))),
-    obstructions: view.obstructions.map((item) => kept(item, 'obstruction', [], () => paintObstruction(item, undefined, look))),
+    obstructions: view.obstructions.map((item) =>
+      kept(item, 'obstruction', [], () => paintObstruction(item, undefined, look)),
+    ),
     walls: wallWork(view, look),
     spots: spotWork(view, look),
-    tags: tagWork(view, shown, look, pickedWork),
+    tags: paintTags(view, look, showing),
     picked: pickedWork.length > 0 ? [painted('picked', pickedWork)] : [],
   };
 }

@@ -56,26 +56,36 @@ export function pickedRing(ring: readonly Point[]): Prim[] {
 
 /** A picked line: doubled, with ticks across its ends and numbers at its points. */
 export function pickedPath(path: readonly Point[]): Prim[] {
-  const points = path.length > MOST_NUMBERED ? [] : path.flatMap((at, i): Prim[] => {
-    const before = path[i - 1];
-    const after = path[i + 1];
-    const arrive = before ? unit(minus(at, before)) : null;
-    const leave = after ? unit(minus(after, at)) : null;
-    if (arrive && leave) {
-      const sum = minus(arrive, leave);
-      const out = Math.hypot(sum[0], sum[1]) < 1e-6 ? quarterTurn(arrive) : sum;
-      return [tick(at, unit(out)), number(at, out, String(i + 1))];
-    }
-    const run = arrive ?? times(leave ?? [1, 0], -1);
-    const side = quarterTurn(run);
-    return [tick(at, side), tick(at, times(side, -1)), number(at, run, String(i + 1))];
-  });
+  const points =
+    path.length > MOST_NUMBERED
+      ? []
+      : path.flatMap((at, i): Prim[] => {
+          const before = path[i - 1];
+          const after = path[i + 1];
+          const arrive = before ? unit(minus(at, before)) : null;
+          const leave = after ? unit(minus(after, at)) : null;
+          if (arrive && leave) {
+            const sum = minus(arrive, leave);
+            const out = Math.hypot(sum[0], sum[1]) < 1e-6 ? quarterTurn(arrive) : sum;
+            return [tick(at, unit(out)), number(at, out, String(i + 1))];
+          }
+          const run = arrive ?? times(leave ?? [1, 0], -1);
+          const side = quarterTurn(run);
+          return [tick(at, side), tick(at, times(side, -1)), number(at, run, String(i + 1))];
+        });
   return [...doubled(path, false), ...points];
 }
 
 /** A picked spot: four ticks about it. */
 export function pickedSpot(at: Point): Prim[] {
-  return ([[1, 0], [0, 1], [-1, 0], [0, -1]] as const).map((way) => tick(at, times(way, 1.6)));
+  return (
+    [
+      [1, 0],
+      [0, 1],
+      [-1, 0],
+      [0, -1],
+    ] as const
+  ).map((way) => tick(at, times(way, 1.6)));
 }
 
 /** Edges that the sheet speaks of, on a picked outline. */

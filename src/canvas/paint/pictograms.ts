@@ -4,16 +4,27 @@
  */
 const drawings = {
   /** Vacuum on before the grinder: a wheel with its shroud and hose, dust drawn off. */
-  vacuum: ['M17 22.5a7.2 7.2 0 100 14.4 7.2 7.2 0 000-14.4z', 'M17 29.7L28 18h10', 'M29 28.5h3M34 24.5h2.4M34.5 31h2.4M30 34h2.4M39 28h2'],
+  vacuum: [
+    'M17 22.5a7.2 7.2 0 100 14.4 7.2 7.2 0 000-14.4z',
+    'M17 29.7L28 18h10',
+    'M29 28.5h3M34 24.5h2.4M34.5 31h2.4M30 34h2.4M39 28h2',
+  ],
   /** Ear and eye protection. */
   earsEyes: [
     'M20.5 14.500c-7 0-9.5 6.5-8 11.3 1.6 4 3.2 4 3.2 8 0 3.2 4.8 3.2 6.4 0 .8-3.2 4.8-4.8 4.8-10.3 0-5.6-2.4-9-6.4-9z',
     'M31 19v11M35 16v17M39 13v23',
   ],
   /** Gas appliance: pilot off, air the room. */
-  gas: ['M24 10.400c1.6 6.4 8.8 8.8 8.8 16.800a8.8 8.8 0 01-17.6 0c0-4.8 3.2-6.4 4-10.4 2.4 1.6 3.2 3.2 3.2 5.6 1.6-3.2 2.4-6.4 1.6-12z', 'M10 39.500h28'],
+  gas: [
+    'M24 10.400c1.6 6.4 8.8 8.8 8.8 16.800a8.8 8.8 0 01-17.6 0c0-4.8 3.2-6.4 4-10.4 2.4 1.6 3.2 3.2 3.2 5.6 1.6-3.2 2.4-6.4 1.6-12z',
+    'M10 39.500h28',
+  ],
   /** Locate what is in the slab first: bars under the face, and where the tool must not go. */
-  locate: ['M9 17.500h30M9 38h30', 'M17 24a4 4 0 100 8 4 4 0 000-8zM31 24a4 4 0 100 8 4 4 0 000-8z', 'M24 8v14M20.5 18.500L24 22.500l3.5-4'],
+  locate: [
+    'M9 17.500h30M9 38h30',
+    'M17 24a4 4 0 100 8 4 4 0 000-8zM31 24a4 4 0 100 8 4 4 0 000-8z',
+    'M24 8v14M20.5 18.500L24 22.500l3.5-4',
+  ],
   /** Unknown layer: test before touching. */
   unknownLayer: ['M9 23h30M9 29h30M9 35h30', 'M12 17h9v6h-9zM27 17h9v6h-9z', 'M24 8v5M24 15.500v3'],
   /** Heavy machine: two people on ramps. */

@@ -80,7 +80,9 @@ function drawn({ path, closed }: Run, look: LineLook): Prim {
 /** Edges: walls drawn outside the floor so that areas stay true, doorways and stop lines, drops, where it runs on. */
 export const paintSlabEdges: Paint<Held<'slab'>> = (slab) => {
   const sides = sidesOf(slab);
-  const thresholds = runsOf(sides, (edge) => (edge.kind === 'doorway' ? 'doorway' : '')).filter((run) => run.key !== '');
+  const thresholds = runsOf(sides, (edge) => (edge.kind === 'doorway' ? 'doorway' : '')).filter(
+    (run) => run.key !== '',
+  );
   const upstands = runsOf(sides, (edge) => (edge.upstand ? 'upstand' : '')).filter((run) => run.key !== '');
   return [
     ...thresholds.map((run) => drawn(run, THRESHOLD)),

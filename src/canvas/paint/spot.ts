@@ -14,7 +14,17 @@ export const paintEntrance: Paint<Held<'entrance'>, { readonly towards: Point }>
   {
     kind: 'mark',
     at: entrance.at,
-    paths: [[[14, 0], [-6, -11], [-6, -4], [-20, -4], [-20, 4], [-6, 4], [-6, 11]]],
+    paths: [
+      [
+        [14, 0],
+        [-6, -11],
+        [-6, -4],
+        [-20, -4],
+        [-20, 4],
+        [-6, 4],
+        [-6, 11],
+      ],
+    ],
     ink: 'ink',
     px: 0,
     filled: true,
@@ -23,22 +33,140 @@ export const paintEntrance: Paint<Held<'entrance'>, { readonly towards: Point }>
 ];
 
 export const paintReading: Paint<Held<'reading'>> = (reading) => [
-  { kind: 'mark', at: reading.at, paths: [[[-7, 0], [7, 0]], [[0, -7], [0, 7]]], ink: 'slab', px: 6 },
-  { kind: 'mark', at: reading.at, paths: [[[-7, 0], [7, 0]], [[0, -7], [0, 7]]], ink: 'ink', px: LINE.item },
+  {
+    kind: 'mark',
+    at: reading.at,
+    paths: [
+      [
+        [-7, 0],
+        [7, 0],
+      ],
+      [
+        [0, -7],
+        [0, 7],
+      ],
+    ],
+    ink: 'slab',
+    px: 6,
+  },
+  {
+    kind: 'mark',
+    at: reading.at,
+    paths: [
+      [
+        [-7, 0],
+        [7, 0],
+      ],
+      [
+        [0, -7],
+        [0, 7],
+      ],
+    ],
+    ink: 'ink',
+    px: LINE.item,
+  },
 ];
 
 /** A speech corner whose tip stands at the place. */
 export const paintNote: Paint<Held<'note'>> = (note) => [
-  { kind: 'mark', at: note.at, paths: [[[0, 0], [0, -20], [20, -20], [20, -7], [7, -7]]], ink: 'board', px: 0, filled: true },
-  { kind: 'mark', at: note.at, paths: [[[0, 0], [0, -20], [20, -20], [20, -7], [7, -7], [0, 0]]], ink: 'ink', px: 2 },
+  {
+    kind: 'mark',
+    at: note.at,
+    paths: [
+      [
+        [0, 0],
+        [0, -20],
+        [20, -20],
+        [20, -7],
+        [7, -7],
+      ],
+    ],
+    ink: 'board',
+    px: 0,
+    filled: true,
+  },
+  {
+    kind: 'mark',
+    at: note.at,
+    paths: [
+      [
+        [0, 0],
+        [0, -20],
+        [20, -20],
+        [20, -7],
+        [7, -7],
+        [0, 0],
+      ],
+    ],
+    ink: 'ink',
+    px: 2,
+  },
 ];
 
 export const paintPhoto: Paint<Held<'photo'>> = (photo) => [
-  { kind: 'mark', at: photo.at, paths: [[[0, 0], [-10, -18], [10, -18]]], ink: 'board', px: 0, filled: true },
-  { kind: 'mark', at: photo.at, paths: [[[0, 0], [-10, -18], [10, -18], [0, 0]]], ink: 'ink', px: 2 },
+  {
+    kind: 'mark',
+    at: photo.at,
+    paths: [
+      [
+        [0, 0],
+        [-10, -18],
+        [10, -18],
+      ],
+    ],
+    ink: 'board',
+    px: 0,
+    filled: true,
+  },
+  {
+    kind: 'mark',
+    at: photo.at,
+    paths: [
+      [
+        [0, 0],
+        [-10, -18],
+        [10, -18],
+        [0, 0],
+      ],
+    ],
+    ink: 'ink',
+    px: 2,
+  },
 ];
 
 export const paintService: Paint<Held<'service'>> = (service) => [
-  { kind: 'mark', at: service.at, paths: [[[-8, -8], [8, -8], [8, 8], [-8, 8]]], ink: 'board', px: 0, filled: true },
-  { kind: 'mark', at: service.at, paths: [[[-8, -8], [8, -8], [8, 8], [-8, 8], [-8, -8]], [[-4, 0], [4, 0]]], ink: 'ink', px: 2 },
+  {
+    kind: 'mark',
+    at: service.at,
+    paths: [
+      [
+        [-8, -8],
+        [8, -8],
+        [8, 8],
+        [-8, 8],
+      ],
+    ],
+    ink: 'board',
+    px: 0,
+    filled: true,
+  },
+  {
+    kind: 'mark',
+    at: service.at,
+    paths: [
+      [
+        [-8, -8],
+        [8, -8],
+        [8, 8],
+        [-8, 8],
+        [-8, -8],
+      ],
+      [
+        [-4, 0],
+        [4, 0],
+      ],
+    ],
+    ink: 'ink',
+    px: 2,
+  },
 ];

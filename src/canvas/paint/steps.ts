@@ -16,8 +16,11 @@ function treads(ring: readonly Point[], count: number): (readonly [Point, Point]
 
 export const paintSteps: Paint<Held<'steps'>> = (steps) => [
   { kind: 'area', region: [[steps.ring]], fill: 'board' },
-  ...treads(steps.ring, Math.round(steps.count)).map(
-    (path): Prim => ({ kind: 'line', path, ink: 'ink', px: LINE.thin }),
-  ),
+  ...treads(steps.ring, Math.round(steps.count)).map((path): Prim => ({
+    kind: 'line',
+    path,
+    ink: 'ink',
+    px: LINE.thin,
+  })),
   { kind: 'line', path: steps.ring, closed: true, ink: 'ink', px: LINE.item },
 ];

@@ -43,7 +43,8 @@ function teethOf(path: readonly Point[], teeth: Teeth, pxPerMm: number): Pick<St
     if (teeth.shape === 'bar') bars.push([at, along(at, left, reach)]);
     else if (teeth.shape === 'triangle')
       triangles.push([along(at, run, -reach / 2), along(at, left, reach), along(at, run, reach / 2)]);
-    else bars.push([along(along(at, left, reach), run, -reach * 0.7), along(along(at, left, -reach), run, reach * 0.7)]);
+    else
+      bars.push([along(along(at, left, reach), run, -reach * 0.7), along(along(at, left, -reach), run, reach * 0.7)]);
   }
   return { bars, triangles };
 }

@@ -23,7 +23,14 @@ export interface PxBox {
 }
 
 const DIRECTIONS: readonly (readonly [number, number])[] = [
-  [1, -0.7], [-1, -0.7], [1, 0.7], [-1, 0.7], [0, -1], [0, 1], [1, 0], [-1, 0],
+  [1, -0.7],
+  [-1, -0.7],
+  [1, 0.7],
+  [-1, 0.7],
+  [0, -1],
+  [0, 1],
+  [1, 0],
+  [-1, 0],
 ];
 /** Steps away from the anchor, px, beyond touching it. */
 const STEPS = [7, 22, 46, 80] as const;
@@ -116,7 +123,12 @@ export function placeTags(
     const x = choice.anchor[0] * pxPerMm + choice.offset[0];
     const y = choice.anchor[1] * pxPerMm + choice.offset[1];
     taken.push(boxAt(x, y, width, height));
-    placed.push({ ...wish.text, at: choice.anchor, offsetPx: choice.offset, ...(choice.gap >= LEADER_FROM ? { leader: true } : {}) });
+    placed.push({
+      ...wish.text,
+      at: choice.anchor,
+      offsetPx: choice.offset,
+      ...(choice.gap >= LEADER_FROM ? { leader: true } : {}),
+    });
   }
   // Leaders lie under all plates that stand where they should.
   return placed.toSorted((a, b) => Number(b.leader ?? false) - Number(a.leader ?? false));

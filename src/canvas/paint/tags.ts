@@ -53,7 +53,9 @@ function lineAnchors(path: readonly Point[]): Point[] {
 }
 
 function inside(region: Region, at: Point): boolean {
-  return region.some(([outer, ...holes]) => outer && ringContains(outer, at) && !holes.some((hole) => ringContains(hole, at)));
+  return region.some(
+    ([outer, ...holes]) => outer && ringContains(outer, at) && !holes.some((hole) => ringContains(hole, at)),
+  );
 }
 
 function roomAt(region: Region, at: Point): number {
@@ -82,7 +84,10 @@ export function roomySpots(region: Region, count: number): Point[] {
     }
   }
   if (spots.length === 0) return [middleOf(region[0]?.[0] ?? [[0, 0]])];
-  return spots.toSorted((a, b) => b.room - a.room).slice(0, count).map((spot) => spot.at);
+  return spots
+    .toSorted((a, b) => b.room - a.room)
+    .slice(0, count)
+    .map((spot) => spot.at);
 }
 
 const spotsOf = new WeakMap<Region, Point[]>();
@@ -126,7 +131,8 @@ function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] 
   };
   for (const crack of view.cracks) wish(crack.id, crack.tag, lineAnchors(crack.path), 3);
   for (const joint of view.joints) wish(joint.id, joint.tag, lineAnchors(joint.path), 6);
-  for (const finding of view.findings) wish(finding.id, finding.tag, [...roomySpots([[finding.ring]], 3), ...finding.ring], 3, true);
+  for (const finding of view.findings)
+    wish(finding.id, finding.tag, [...roomySpots([[finding.ring]], 3), ...finding.ring], 3, true);
   for (const item of view.obstructions) {
     const ring = obstructionRing(item.shape);
     wish(item.id, item.tag, ring.length > 8 ? ring.filter((_, i) => i % 6 === 0) : ring, 5);
@@ -135,7 +141,12 @@ function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] 
     if (options.picked.has(wall.id)) wish(wall.id, wall.tag, lineAnchors(wall.path), 5);
     for (const opening of openings) {
       const path = openingPath({ wall, openings }, opening);
-      wish(opening.id, said({ tag: opening.tag, kind: 'opening', widthMm: opening.widthMm }), lineAnchors(path).slice(0, 1), 4);
+      wish(
+        opening.id,
+        said({ tag: opening.tag, kind: 'opening', widthMm: opening.widthMm }),
+        lineAnchors(path).slice(0, 1),
+        4,
+      );
     }
   }
   for (const slab of view.slabs) {
@@ -161,7 +172,13 @@ export function tagWishes(view: PlanView, look: Look, options: TagOptions): TagW
   const zones = options.zones
     ? view.zones
         .filter((zone) => zone.region.length > 0)
-        .map((zone): TagWish => ({ id: zone.zone.id, anchors: zoneSpots(zone.region), text: zoneNumber(zone, look, options.zoneNames?.(zone)), rank: 0, on: true }))
+        .map((zone): TagWish => ({
+          id: zone.zone.id,
+          anchors: zoneSpots(zone.region),
+          text: zoneNumber(zone, look, options.zoneNames?.(zone)),
+          rank: 0,
+          on: true,
+        }))
     : [];
   if (look.pxPerMm * 1000 < TAGS_FROM_PX_PER_M) return zones;
   const tight = options.tight
@@ -184,7 +201,16 @@ function closed(ring: Ring): readonly Point[] {
 const SPOT_PX = 14;
 
 function acrossSpot([x, y]: Point, reach: number): (readonly Point[])[] {
-  return [[[x - reach, y], [x + reach, y]], [[x, y - reach], [x, y + reach]]];
+  return [
+    [
+      [x - reach, y],
+      [x + reach, y],
+    ],
+    [
+      [x, y - reach],
+      [x, y + reach],
+    ],
+  ];
 }
 
 /** Lines that plates must not cover. */

@@ -11,14 +11,8 @@ const frame: DrawingStroke = { d: 'M3 3h22v22H3z', width: 1.5, opacity: 0.42 };
 
 const drawings = {
   pick: [{ d: 'M8 8h12v12H8z', width: 1.5, opacity: 0.42 }, { d: 'M8 3v5H3M20 3v5h5M8 25v-5H3M20 25v-5h5' }],
-  slab: [
-    { d: 'M4 4h20v11H15v9H4z', filled: true, opacity: 0.25 },
-    { d: 'M4 4h20v11h-9v9H4z' },
-  ],
-  zone: [
-    { d: 'M4 4h20v20H4z' },
-    { d: 'M4 14l4-4 4 4 4-4 4 4 4-4M4 20l4-4 4 4 4-4 4 4 4-4', width: 1.6 },
-  ],
+  slab: [{ d: 'M4 4h20v11H15v9H4z', filled: true, opacity: 0.25 }, { d: 'M4 4h20v11h-9v9H4z' }],
+  zone: [{ d: 'M4 4h20v20H4z' }, { d: 'M4 14l4-4 4 4 4-4 4 4 4-4M4 20l4-4 4 4 4-4 4 4 4-4', width: 1.6 }],
   finding: [
     frame,
     { d: 'M8 11l6-4 7 4-1 7-8 3-5-5z' },
@@ -30,10 +24,7 @@ const drawings = {
     { d: 'M3 23h9M18 23h7', width: 4 },
   ],
   upstand: [{ d: 'M3 23h13V8h5v15h4' }, { d: 'M16 23V8', width: 4 }],
-  opening: [
-    { d: 'M2 14h7M19 14h7', width: 4 },
-    { d: 'M9 8v12M19 8v12' },
-  ],
+  opening: [{ d: 'M2 14h7M19 14h7', width: 4 }, { d: 'M9 8v12M19 8v12' }],
   steps: [{ d: 'M3 24h6v-5h5v-5h5V9h6' }, { d: 'M9 19v5M14 14v10M19 9v15', width: 1.2, opacity: 0.42 }],
   crack: [frame, { d: 'M6 25l4-7 3-2 1-6 5-3 2-4', width: 2.6 }],
   joint: [
@@ -57,7 +48,10 @@ const drawings = {
     { d: 'M4 20h20M4 16v8M24 16v8', width: 2.4 },
     { d: 'M6 11L14 4l8 7M14 4v9', width: 2 },
   ],
-  machine: [{ d: 'M14 3a8 8 0 100 16 8 8 0 000-16zM14 19v7M9 26h10' }, { d: 'M14 8.6a2.4 2.4 0 100 4.8 2.4 2.4 0 000-4.8z', filled: true }],
+  machine: [
+    { d: 'M14 3a8 8 0 100 16 8 8 0 000-16zM14 19v7M9 26h10' },
+    { d: 'M14 8.6a2.4 2.4 0 100 4.8 2.4 2.4 0 000-4.8z', filled: true },
+  ],
   handTool: [{ d: 'M9 13a6 6 0 100 12 6 6 0 000-12z' }, { d: 'M13 15L24 4', width: 3.4 }],
 } as const satisfies Readonly<Record<string, readonly DrawingStroke[]>>;
 

@@ -113,6 +113,8 @@ export function planView(doc: Doc, floor: string, notes: ViewNotes = {}): PlanVi
 }
 
 /** Corners of a slab as points. */
-export function slabRing(slab: { readonly outline: readonly { readonly x: number; readonly y: number }[] }): readonly Point[] {
+export function slabRing(slab: {
+  readonly outline: readonly { readonly x: number; readonly y: number }[];
+}): readonly Point[] {
   return slab.outline.map(({ x, y }) => [x, y] as const);
 }

@@ -40,7 +40,10 @@ export function wallPieces({ wall, openings }: WallView): (readonly Point[])[] {
 }
 
 /** The gap of an opening, as a path along the middle of its wall. */
-export function openingPath({ wall }: WallView, opening: { readonly atMm: number; readonly widthMm: number }): readonly Point[] {
+export function openingPath(
+  { wall }: WallView,
+  opening: { readonly atMm: number; readonly widthMm: number },
+): readonly Point[] {
   return pathBetween(wall.path, opening.atMm, opening.atMm + opening.widthMm);
 }
 
