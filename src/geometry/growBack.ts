@@ -52,7 +52,8 @@ function findMaker(middle: Point, faces: readonly Face[], index: BoxIndex, reach
     const face = faces[i] as Face;
     const { at, share, distance: off } = nearestOnSegment(middle, face.a, face.b);
     const stand = standMm[face.kind];
-    const isEnd = share === 0 || share === 1;
+    // Straight in front of an end, where two faces meet on one line, is still in front of the face.
+    const isEnd = (share === 0 || share === 1) && Math.abs(dot(minus(middle, at), face.run)) > SNAP_MM;
     const miss = Math.abs(off - stand) / (isEnd ? SNAP_MM + SAGITTA * stand : SNAP_MM);
     if (stand <= 0 || miss >= 1 || !(miss < least || isTie(best, at, clearMm[face.kind] / stand))) continue;
     if (!isEnd && dot(minus(middle, face.a), face.inward) < 0) continue;
