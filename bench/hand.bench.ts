@@ -2,6 +2,9 @@ import { hitAt } from '../src/canvas/hit.ts';
 import { planIndex, type PlanIndex } from '../src/canvas/planIndex.ts';
 import { snapTo } from '../src/canvas/snap/engine.ts';
 import { snapSources } from '../src/canvas/snap/sources.ts';
+import { pickTool } from '../src/canvas/tools/pickTool.ts';
+import { slabTool } from '../src/canvas/tools/slabTool.ts';
+import type { ToolEnv } from '../src/canvas/tools/tool.ts';
 import type { Cell, RecordId } from '../src/model/cell.ts';
 import { applyCells, cellsFor, EMPTY_DOC, type Doc } from '../src/model/doc.ts';
 import type { Point } from '../src/geometry/floorShape.ts';
@@ -57,6 +60,19 @@ function hitAll(index: PlanIndex, where: readonly Point[]): number {
   return where.filter((at) => hitAt(index, { at, pxPerMm: 0.05, reachPx: 8, picked: [], aims: null })).length;
 }
 
+/** A slab with five corners set and a sixth under the hand; a wall carried by a corner. */
+function drafts(doc: Doc): readonly { readonly what: string; readonly once: () => unknown }[] {
+  const walled = applyCells(doc, cellsFor('wall:a', { floor: FLOOR, tag: 'W1', order: '1', path: [[0, 0], [5000, 0]], thicknessMm: 100 }));
+  const env: ToolEnv = { doc: walled, floor: FLOOR, picked: ['wall:a'], newId: (type) => `${type}:b`, settings: {} };
+  const points: readonly Point[] = [[0, 0], [9000, 0], [9000, 9000], [5000, 9500], [0, 9000]];
+  const drawing = { at: 'drawing', points, cursor: [-500, 4000] } as const;
+  const carrying = { at: 'carrying', what: 'corner', ids: ['wall:a'], part: 1, from: [5000, 0], to: [6000, 100], before: [0, 0], rest: [] } as const;
+  return [
+    { what: 'draft of a slab being drawn', once: () => slabTool.draft(drawing, env) },
+    { what: 'draft of a wall corner being carried', once: () => pickTool.draft(carrying, env) },
+  ];
+}
+
 export async function run(print: (line: string) => void): Promise<void> {
   for (const size of [1000, 10_000]) {
     const doc = crowdedFloor(size);
@@ -66,6 +82,7 @@ export async function run(print: (line: string) => void): Promise<void> {
       { what: 'one point snapped', each: PLACES, once: () => snapAll(index, where) },
       { what: 'one hit test', each: PLACES, once: () => hitAll(index, where) },
       { what: 'index built after a change', each: 1, once: () => planIndex(applyCells(doc, [[FLOOR, 'level', 1]]), FLOOR) },
+      ...drafts(doc).map(({ what, once }) => ({ what, each: 1, once })),
     ];
     for (const { what, each, once } of measures) {
       // One at a time: two measures at once would slow each other.

@@ -3,9 +3,10 @@ import type { Point } from '../geometry/floorShape.ts';
 import { ringArea } from '../geometry/ring.ts';
 import { boxIndex } from '../geometry/spatial.ts';
 import type { RecordId } from '../model/cell.ts';
-import type { Doc } from '../model/doc.ts';
+import { typeOf } from '../model/cell.ts';
+import type { Doc, Fields } from '../model/doc.ts';
 import { itemShape, type ItemShape } from '../edit/itemShape.ts';
-import { itemsOnFloor } from '../edit/itemsOnFloor.ts';
+import { homeOf } from '../edit/itemsOnFloor.ts';
 
 /** An item of the floor as the hand meets it. */
 export interface PlanItem {
@@ -42,15 +43,35 @@ export function planIndex(doc: Doc, floor: RecordId): PlanIndex {
   return index;
 }
 
+interface ItemEdges {
+  readonly item: PlanItem;
+  readonly edges: readonly PlanEdge[];
+}
+
+/** A record that does not change keeps its fields object, so a change costs only what it touched. */
+const kept = new WeakMap<Fields, ItemEdges>();
+
+function itemEdges(doc: Doc, id: RecordId, fields: Fields): ItemEdges | null {
+  const ready = kept.get(fields);
+  if (ready) return ready;
+  const shape = itemShape(doc, id);
+  if (!shape || shape.points.length === 0) return null;
+  const item = { id, shape, box: boxOf(shape.points), area: shape.closed ? ringArea(shape.points) : 0 };
+  const made = { item, edges: edgesOf(item) };
+  // An opening lies where its wall lies: its own fields do not tell when that moves.
+  if (typeOf(id) !== 'opening') kept.set(fields, made);
+  return made;
+}
+
 function build(doc: Doc, floor: RecordId): PlanIndex {
   const items: PlanItem[] = [];
   const edges: PlanEdge[] = [];
-  for (const id of itemsOnFloor(doc, floor)) {
-    const shape = itemShape(doc, id);
-    if (!shape || shape.points.length === 0) continue;
-    const item = { id, shape, box: boxOf(shape.points), area: shape.closed ? ringArea(shape.points) : 0 };
-    items.push(item);
-    edges.push(...edgesOf(item));
+  for (const [id, fields] of doc) {
+    if (fields['gone'] === true || homeOf(doc, id, fields) !== floor) continue;
+    const found = itemEdges(doc, id, fields);
+    if (!found) continue;
+    items.push(found.item);
+    for (const edge of found.edges) edges.push(edge);
   }
   const itemBoxes = boxIndex(items.map((item) => item.box));
   const edgeBoxes = boxIndex(edges.map((edge) => boxOf([edge.a, edge.b])));

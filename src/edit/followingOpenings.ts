@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/floorShape.ts';
 import { toGrid } from '../geometry/grid.ts';
 import type { Cell, RecordId } from '../model/cell.ts';
-import type { Doc, Held } from '../model/doc.ts';
+import type { Doc } from '../model/doc.ts';
 import { edgeAt, openingsOf, startOfEdge } from './wallOpenings.ts';
 
 /**
@@ -15,7 +15,7 @@ export function openingsFollow(
   next: readonly Point[],
   edgeNow: (edge: number, atMm: number) => { readonly edge: number; readonly atMm: number },
 ): readonly Cell[] {
-  return openingsOf(doc, wall).flatMap((opening: Held<'opening'>): Cell[] => {
+  return openingsOf(doc, wall).flatMap((opening): Cell[] => {
     const was = edgeAt(path, opening.atMm);
     const now = edgeNow(was.edge, was.atMm);
     const atMm = toGrid(startOfEdge(next, now.edge) + now.atMm);

@@ -16,10 +16,10 @@ export function refusalOf(doc: Doc, call: CommandCall): string | null {
   return 'refused' in planned ? planned.refused : null;
 }
 
-/** What a call would write: for previews. Nothing when it would be refused. */
-export function cellsOfCall(doc: Doc, call: CommandCall): readonly Cell[] {
+/** What a call would write, for previews: nothing when it would be refused, and why. */
+export function previewOf(doc: Doc, call: CommandCall): { readonly cells: readonly Cell[]; readonly refused: string | null } {
   const planned = plan(doc, call);
-  return 'refused' in planned ? [] : planned.cells;
+  return 'refused' in planned ? { cells: [], refused: planned.refused } : { cells: planned.cells, refused: null };
 }
 
 /** Runs a call: one change, one undo step; or a refusal that has changed nothing. */

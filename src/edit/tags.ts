@@ -31,7 +31,19 @@ export function tagOf(type: TaggedType, number: number): string {
   return `${LETTERS[type]}${number}`;
 }
 
+/** A half-drawn item asks again on every move of the hand; the plan it asks of stays the same. */
+const highestKnown = new WeakMap<Doc, Map<string, number>>();
+
 export function highestTag(doc: Doc, floor: RecordId, type: TaggedType): number {
+  const known = highestKnown.get(doc) ?? new Map<string, number>();
+  highestKnown.set(doc, known);
+  const key = `${floor} ${type}`;
+  const highest = known.get(key) ?? readHighest(doc, floor, type);
+  known.set(key, highest);
+  return highest;
+}
+
+function readHighest(doc: Doc, floor: RecordId, type: TaggedType): number {
   let highest = type === 'opening' ? doorTagsGiven(doc, floor) : 0;
   for (const [id, fields] of doc) {
     const kind = typeOf(id);

@@ -2,7 +2,8 @@ import type { Point } from '../geometry/floorShape.ts';
 import { distance } from '../geometry/point.ts';
 import { pathLength, pointAt } from '../geometry/polyline.ts';
 import type { RecordId } from '../model/cell.ts';
-import { recordsOf, type Doc, type Fields, type Held } from '../model/doc.ts';
+import { typeOf } from '../model/cell.ts';
+import type { Doc, Fields } from '../model/doc.ts';
 
 /*
  *   path  0 ---------- 1 ------------------- 2
@@ -13,8 +14,20 @@ import { recordsOf, type Doc, type Fields, type Held } from '../model/doc.ts';
 /** Rounding of coordinates may make an edge this much shorter than what was typed. */
 const SLACK_MM = 0.01;
 
-export function openingsOf(doc: Doc, wall: RecordId): readonly Held<'opening'>[] {
-  return recordsOf(doc, 'opening').filter((opening) => opening.wall === wall);
+export interface WallOpening {
+  readonly id: RecordId;
+  readonly atMm: number;
+  readonly widthMm: number;
+}
+
+/** Asked of a fresh plan on every move of a wall: so it reads through once instead of sorting all records by kind. */
+export function openingsOf(doc: Doc, wall: RecordId): readonly WallOpening[] {
+  const found: WallOpening[] = [];
+  for (const [id, fields] of doc) {
+    if (fields['wall'] !== wall || fields['gone'] === true || typeOf(id) !== 'opening') continue;
+    found.push({ id, atMm: Number(fields['atMm']), widthMm: Number(fields['widthMm']) });
+  }
+  return found;
 }
 
 /** Both jambs of an opening, on its wall's path; null when the wall is missing. */

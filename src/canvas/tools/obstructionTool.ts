@@ -1,5 +1,5 @@
 import { placeObstruction, type ObstructionKind, type ObstructionShape } from '../../edit/placeObstruction.ts';
-import { callOf, cellsOfCall, refusalOf } from '../../edit/run.ts';
+import { callOf, previewOf, refusalOf } from '../../edit/run.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import type { CommandCall, RecordId } from '../../model/cell.ts';
 import { liveLine } from '../paint/guides.ts';
@@ -81,7 +81,7 @@ export const obstructionTool: Tool<PathState> = {
     return draftOf({
       hint: 'rectangleEnd',
       prims: liveLine(rectangleOf(state.from, state.to), true),
-      cells: shape ? cellsOfCall(env.doc, place(env, 'obstruction:draft', shape)) : [],
+      cells: shape ? previewOf(env.doc, place(env, 'obstruction:draft', shape)).cells : [],
       from: state.from,
     });
   },

@@ -1,5 +1,5 @@
 import { addOpening } from '../../edit/addOpening.ts';
-import { callOf, cellsOfCall, refusalOf } from '../../edit/run.ts';
+import { callOf, previewOf, refusalOf } from '../../edit/run.ts';
 import { toGrid } from '../../geometry/grid.ts';
 import { between } from '../../geometry/point.ts';
 import type { CommandCall, RecordId } from '../../model/cell.ts';
@@ -72,9 +72,10 @@ export const openingTool: Tool<OpeningState> = {
     const place = args && placeOnEdge(env.doc, state.over.id, args.edge, state.snap.at);
     if (!run || !args || !place) return draftOf({ hint: 'openingStart' });
     const at = (mm: number): readonly [number, number] => between(place.start, place.end, mm / place.lengthMm);
+    const { cells, refused } = previewOf(env.doc, run);
     return draftOf({
-      hint: refusalOf(env.doc, run) ?? 'openingSet',
-      cells: cellsOfCall(env.doc, run),
+      hint: refused ?? 'openingSet',
+      cells,
       prims: liveLine([at(args.atMm), at(args.atMm + args.widthMm)]),
     });
   },

@@ -1,4 +1,4 @@
-import { cellsOfCall, refusalOf } from '../../edit/run.ts';
+import { previewOf, refusalOf } from '../../edit/run.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import { isSame } from '../../geometry/point.ts';
 import type { CommandCall, RecordId } from '../../model/cell.ts';
@@ -155,5 +155,5 @@ function hintOf(plan: PathPlan, points: readonly Point[]): string {
 /** The record as it would be now, so that the totals already count it. Not before it is a whole one. */
 function previewCells(plan: PathPlan, env: ToolEnv, points: readonly Point[]): Draft['cells'] {
   if (points.length < (plan.closed ? 3 : 2)) return [];
-  return cellsOfCall(env.doc, plan.call(env, `${plan.id}:draft`, points));
+  return previewOf(env.doc, plan.call(env, `${plan.id}:draft`, points)).cells;
 }

@@ -2,7 +2,7 @@ import { addCorner } from '../../edit/addCorner.ts';
 import { moveRecords } from '../../edit/moveRecords.ts';
 import { removeCorner } from '../../edit/removeCorner.ts';
 import { removeRecords } from '../../edit/removeRecords.ts';
-import { callOf, cellsOfCall, refusalOf } from '../../edit/run.ts';
+import { callOf, previewOf, refusalOf } from '../../edit/run.ts';
 import type { CommandCall, RecordId } from '../../model/cell.ts';
 import { planIndex } from '../planIndex.ts';
 import { selectionBox } from '../paint/guides.ts';
@@ -107,10 +107,11 @@ function draft(state: PickState, env: ToolEnv): Draft {
     return draftOf({ hint: touchingToo ? 'boxTouching' : 'boxInside', prims: selectionBox(state.from, state.to, touchingToo) });
   }
   const call = carriedCall(state, env);
+  const { cells, refused } = call ? previewOf(env.doc, call) : { cells: [], refused: null };
   return draftOf({
-    hint: (call && refusalOf(env.doc, call)) ?? 'carrying',
+    hint: refused && refused !== 'noChange' ? refused : 'carrying',
     cursor: 'grabbing',
-    cells: call ? cellsOfCall(env.doc, call) : [],
+    cells,
     live: liveLine(state.before ? [state.before] : [], state.to),
     from: state.before,
     moving: state.ids,

@@ -12,7 +12,7 @@ import { pickTool } from './pickTool.ts';
 import { readingTool } from './readingTool.ts';
 import { slabTool } from './slabTool.ts';
 import { stepsTool } from './stepsTool.ts';
-import type { Tool } from './tool.ts';
+import type { Draft, Tool, ToolEnv } from './tool.ts';
 import { trueTool } from './trueTool.ts';
 import { upstandTool } from './upstandTool.ts';
 import { wallTool } from './wallTool.ts';
@@ -29,8 +29,30 @@ function sealed<S>(tool: Tool<S>): AnyTool {
   return {
     ...tool,
     step: (state, input, env) => tool.step(own(state), input, env),
-    draft: (state, env) => tool.draft(own(state), env),
+    draft: rememberingLast((state, env) => tool.draft(own(state), env)),
   };
+}
+
+type DraftOf = (state: unknown, env: ToolEnv) => Draft;
+
+/** Snapping asks for the draft before the step, the screen after it: what nothing has changed is not worked out twice. */
+function rememberingLast(draftOf: DraftOf): DraftOf {
+  let last: { readonly state: unknown; readonly env: ToolEnv; readonly draft: Draft } | null = null;
+  return (state, env) => {
+    if (last && last.state === state && isSameEnv(last.env, env)) return last.draft;
+    last = { state, env, draft: draftOf(state, env) };
+    return last.draft;
+  };
+}
+
+function isSameEnv(a: ToolEnv, b: ToolEnv): boolean {
+  const same = a.doc === b.doc && a.floor === b.floor && a.picked === b.picked && a.pickedEdges === b.pickedEdges;
+  const slots = Object.keys(a.settings);
+  return (
+    same &&
+    slots.length === Object.keys(b.settings).length &&
+    slots.every((slot) => a.settings[slot] === b.settings[slot])
+  );
 }
 
 /** Every tool by its id. */
