@@ -55,7 +55,7 @@ function inWords(count: number): string {
 export const questionsText = {
   title: 'Four questions before a price',
   intro: 'They are asked on site. "Don\'t know" counts as open.',
-  answeredBy: (by: string, on: string): string => `${by}, ${on}`,
+  answeredBy: (by: string | undefined, on: string): string => (by ? `${by}, ${on}` : on),
   who: 'Who answers',
   whoHelp: 'Kept with each answer, with today\'s date.',
   notAnOffer: 'Not an offer',

@@ -14,7 +14,7 @@ import type { PlannedMachine } from '../../takeoff/prep.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
 import { machineText } from '../../words/stageWords.ts';
 
-const sizes = ['cutWidthMm', 'bodyWidthMm', 'bodyLengthMm', 'heightMm', 'smallestOpeningMm', 'lapMm'] as const;
+const sizes = ['cutWidthMm', 'bodyWidthMm', 'bodyLengthMm', 'heightMm', 'smallestOpeningMm', 'turningMm', 'lapMm'] as const;
 const faces = ['wall', 'obstruction', 'drop', 'stop'] as const;
 
 const sizeWords: Readonly<Record<(typeof sizes)[number], string>> = {
@@ -23,6 +23,7 @@ const sizeWords: Readonly<Record<(typeof sizes)[number], string>> = {
   bodyLengthMm: machineText.bodyLength,
   heightMm: machineText.height,
   smallestOpeningMm: machineText.smallestOpening,
+  turningMm: machineText.turning,
   lapMm: machineText.lap,
 };
 
@@ -56,7 +57,7 @@ export function MachineSheet({ machine: asked, onClose }: { readonly machine: Pl
             label={sizeWords[slot]}
             kind="size"
             mm={machine[slot]}
-            minMm={slot === 'lapMm' ? 0 : 1}
+            minMm={slot === 'lapMm' || slot === 'turningMm' ? 0 : 1}
             maxMm={10_000}
             onSet={(mm) => mm !== null && set({ [slot]: mm })}
           />

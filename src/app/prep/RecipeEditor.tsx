@@ -3,7 +3,7 @@ import css from './PrepRight.module.css';
 import { AddMachine } from './AddMachine.tsx';
 import { MachineSheet } from './MachineSheet.tsx';
 import { PassFields } from './PassFields.tsx';
-import { draftsOf, recipeArgs, type PassDraft } from './recipeEdits.ts';
+import { draftsOf, edgeOf, recipeArgs, withEdge, type EdgeWork, type PassDraft } from './recipeEdits.ts';
 import { passName } from './passName.ts';
 import { machineChoices, machineOfChoice } from './machineChoices.ts';
 import { useZoneRecipe } from './useZoneRecipe.ts';
@@ -13,7 +13,7 @@ import { Picker } from '../parts/Picker.tsx';
 import { newId, planStoreNow, run, useDoc } from '../plan.ts';
 import type { Held } from '../../model/doc.ts';
 import { abrasivesFor } from '../../takeoff/profile.ts';
-import { isHandMethod, methodOf, methods } from '../../takeoff/rates/methods.ts';
+import { isHandMethod, methods } from '../../takeoff/rates/methods.ts';
 import { prepText } from '../../words/stageWords.ts';
 
 const NONE = 'none';
@@ -26,7 +26,7 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
   const [sheet, setSheet] = useState<'edit' | 'add' | null>(null);
   const drafts = draftsOf(prep);
   const first = drafts[0];
-  const edge = drafts.findLast((draft) => draft.edgeMethod !== null) ?? drafts.at(-1);
+  const edge = edgeOf(drafts);
 
   function write(next: readonly PassDraft[]): void {
     const name = next.map((draft) => passName(draft.method, draft.abrasive)).join(', then ');
@@ -48,14 +48,9 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
       })),
     );
   }
-  /** The edge is worked after the last pass: one place on screen, one pass in the plan. */
-  function changeEdge(more: Partial<Pick<PassDraft, 'edgeMethod' | 'edgeAbrasive' | 'edgeTimes'>>): void {
-    const kept = { edgeMethod: edge?.edgeMethod ?? null, edgeAbrasive: edge?.edgeAbrasive ?? null, edgeTimes: edge?.edgeTimes ?? 1, ...more };
-    const none = { edgeMethod: null, edgeAbrasive: null, edgeTimes: 0 };
-    write(drafts.map((draft, at) => ({ ...draft, ...(at === drafts.length - 1 ? kept : none) })));
-  }
+  const changeEdge = (more: Partial<EdgeWork>): void => write(withEdge(drafts, { ...edge, ...more }));
   const edgeTools = methods.filter((row) => isHandMethod(row) && row.group !== 'chase');
-  const edgeAbrasives = edge?.edgeMethod ? abrasivesFor(edge.edgeMethod) : [];
+  const edgeAbrasives = edge.edgeMethod ? abrasivesFor(edge.edgeMethod) : [];
   return (
     <section className={css.section}>
       <h3>{prepText.floorGets}</h3>
@@ -78,23 +73,23 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
             index={index}
             draft={draft}
             onChange={(more) => change(index, more)}
-            onRemove={drafts.length > 1 ? () => write(drafts.filter((_, at) => at !== index)) : null}
+            onRemove={drafts.length > 1 ? () => write(withEdge(drafts.filter((_, at) => at !== index), edge)) : null}
           />
         ))}
       </div>
       {first && (
-        <Button size="desk" onClick={() => write(withOneMore(drafts, first))}>
+        <Button size="desk" onClick={() => write(withEdge([...drafts, oneMore(drafts.at(-1) ?? first)], edge))}>
           {prepText.addPass}
         </Button>
       )}
       <h3>{prepText.edge}</h3>
       <Picker
         label={prepText.edgeTool}
-        value={edge?.edgeMethod ?? NONE}
+        value={edge.edgeMethod ?? NONE}
         options={[...edgeTools.map((row) => ({ value: row.id, words: row.term })), { value: NONE, words: prepText.edgeNone }]}
         onPick={(id) => changeEdge(id === NONE ? { edgeMethod: null } : { edgeMethod: id, edgeAbrasive: null })}
       />
-      {edge?.edgeMethod && (
+      {edge.edgeMethod && (
         <div className={css.passBody}>
           <Picker
             label={prepText.abrasive}
@@ -127,10 +122,7 @@ function machineChoiceOf(draft: PassDraft): string {
   return draft.machine ?? `method:${draft.method}`;
 }
 
-/** A new pass like the first, with the edge work kept on the last one. */
-function withOneMore(drafts: readonly PassDraft[], like: PassDraft): readonly PassDraft[] {
-  const last = drafts.at(-1) ?? like;
-  const before = drafts.map((draft) => ({ ...draft, edgeMethod: null, edgeAbrasive: null, edgeTimes: 0 }));
-  const method = methodOf(last.method) ? last.method : like.method;
-  return [...before, { ...last, record: null, method, times: 1 }];
+/** A new pass, once over, like the one before it. */
+function oneMore(like: PassDraft): PassDraft {
+  return { ...like, record: null, times: 1 };
 }

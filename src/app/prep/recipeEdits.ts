@@ -12,6 +12,21 @@ export function draftsOf(prep: ZonePrep): readonly PassDraft[] {
   return prep.passes.map((pass) => ({ ...pass, machine: recordIdOf(pass.machine?.id) }));
 }
 
+export type EdgeWork = Pick<PassDraft, 'edgeMethod' | 'edgeAbrasive' | 'edgeTimes'>;
+
+export const NO_EDGE: EdgeWork = { edgeMethod: null, edgeAbrasive: null, edgeTimes: 0 };
+
+/** Edge work of a recipe: that of its last pass that has any. */
+export function edgeOf(drafts: readonly PassDraft[]): EdgeWork {
+  const { edgeMethod, edgeAbrasive, edgeTimes } = drafts.findLast((draft) => draft.edgeMethod !== null) ?? NO_EDGE;
+  return { edgeMethod, edgeAbrasive, edgeTimes };
+}
+
+/** The edge is worked after the last pass, whichever that is after passes came or went. */
+export function withEdge(drafts: readonly PassDraft[], edge: EdgeWork): readonly PassDraft[] {
+  return drafts.map((draft, at) => ({ ...draft, ...(at === drafts.length - 1 ? edge : NO_EDGE) }));
+}
+
 function recordIdOf(id: string | undefined): RecordId | null {
   return id?.startsWith('machine:') ? (id as RecordId) : null;
 }

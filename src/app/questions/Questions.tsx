@@ -38,7 +38,7 @@ export function Questions(): ReactElement | null {
               onChoose={(code) => answer(slot, code)}
             />
             <p>{questionWords[slot].notes[given?.answer ?? 'open']}</p>
-            {given?.on && <p className={css.kept}>{questionsText.answeredBy(given.by ?? '', given.on)}</p>}
+            {given?.on && <p className={css.kept}>{questionsText.answeredBy(given.by, given.on)}</p>}
             {slot === 'inSlab' && given && given.answer !== 'no' && (
               <div className={css.locate}>
                 <span>
