@@ -3,7 +3,7 @@ import css from './PlanCanvas.module.css';
 import { cx } from '../look/cx.ts';
 import { zoomedAbout, type View } from '../../canvas/camera.ts';
 import { PlanStage } from '../../canvas/layers/PlanStage.tsx';
-import { chalkTick, handPoint } from '../../canvas/paint/guides.ts';
+import { chalkTick, guideLines, handPoint } from '../../canvas/paint/guides.ts';
 import type { Prim } from '../../canvas/paint/prim.ts';
 import { planView } from '../../canvas/paint/view.ts';
 import { applyCells, type Doc } from '../../model/doc.ts';
@@ -32,7 +32,7 @@ function useHandPrims(): readonly Prim[] {
     const met = snap.kind !== 'free' && snap.kind !== 'grid';
     const reason = snapWords[snap.kind] ?? '';
     if (finger) prims.push(...handPoint(snap.at, true));
-    if (met) prims.push(...chalkTick(snap.at, snap.along, reason, finger));
+    if (met) prims.push(...guideLines(snap.guides), ...chalkTick(snap.at, snap.along, reason, finger));
     return prims;
   }, [draft, snap, finger, tool]);
 }
