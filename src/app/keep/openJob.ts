@@ -114,7 +114,7 @@ async function keptJob(
     leaseHolder: () => lock?.leaseHolder ?? null,
     onWritten(written) {
       seq = written;
-      news.postMessage(id);
+      if (!closed) news.postMessage(id);
     },
   });
 
@@ -238,7 +238,7 @@ async function keptJob(
     async close(dropUnsaved = false) {
       await saving.flush();
       const state = saving.state();
-      if (state.at === 'notSaved' && !dropUnsaved) return state;
+      if (closed || (state.at === 'notSaved' && !dropUnsaved)) return state;
       closed = true;
       saving.stop();
       lock?.release();

@@ -119,6 +119,7 @@ async function takeLease(keep: Keep, job: string, { onHeld, onLost }: LockEvents
     held: () => held,
     leaseHolder: holder,
     release() {
+      if (released) return;
       released = true;
       clearInterval(timer);
       window.removeEventListener('pagehide', onPageHide);
