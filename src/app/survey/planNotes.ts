@@ -8,6 +8,7 @@ import type { Takeoff } from '../../takeoff/port.ts';
 import { useTakeoff } from '../plan.ts';
 import { useSession, type Units } from '../session.ts';
 import { litOf } from './litOf.ts';
+import { whyLine } from '../takeoff/whyLine.ts';
 
 /** What painting needs and the plan does not say: measured outlines, profiles, holds, lengths in the user's units. Paper asks the same. */
 export function usePlanNotes(doc: Doc, floor: string, takeoff: Takeoff | null, units: Units): ViewNotes {
@@ -21,7 +22,7 @@ export function useShowing(): Showing {
   const pickedEdges = useSession((now) => now.pickedEdges);
   const litKey = useSession((now) => now.lit);
   const { takeoff } = useTakeoff();
-  const line = takeoff?.lines.find((each) => each.key === litKey) ?? null;
+  const line = useMemo(() => (takeoff && litKey !== null ? whyLine(takeoff, litKey) : null), [takeoff, litKey]);
   return useMemo(() => {
     const zone = picked.find((id) => typeOf(id) === 'zone');
     return {
