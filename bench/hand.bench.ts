@@ -33,24 +33,47 @@ function itemCells(number: number, x: number, y: number): readonly Cell[] {
     return cellsFor(`obstruction:${number}`, { ...item, kind: 'column', under: 'none', shape });
   }
   if (number % 3 === 1) {
-    const path = [[x, y], [x + 900, y + 300], [x + 1500, y - 200]] as const;
+    const path = [
+      [x, y],
+      [x + 900, y + 300],
+      [x + 1500, y - 200],
+    ] as const;
     return cellsFor(`crack:${number}`, { ...item, path, widthMm: null, depthMm: null, behaviour: 'notJudged' });
   }
-  const ring = [[x, y], [x + 1200, y], [x + 1200, y + 800], [x, y + 800]] as const;
+  const ring = [
+    [x, y],
+    [x + 1200, y],
+    [x + 1200, y + 800],
+    [x, y + 800],
+  ] as const;
   return cellsFor(`finding:${number}`, { ...item, kind: 'oil_light', ring });
 }
 
 /** Spread over the floor, the same every time. */
 function places(items: number): readonly Point[] {
   const span = Math.ceil(Math.sqrt(items)) * 2000;
-  return Array.from({ length: PLACES }, (_, step): Point => [(step * 0.618 * span) % span, (step * 0.414 * span) % span]);
+  return Array.from({ length: PLACES }, (_, step): Point => [
+    (step * 0.618 * span) % span,
+    (step * 0.414 * span) % span,
+  ]);
 }
 
 function snapAll(index: PlanIndex, where: readonly Point[]): number {
   let met = 0;
   for (const at of where) {
-    const own: readonly Point[] = [[at[0] - 3000, at[1]], [at[0] - 1000, at[1] - 700]];
-    const query = { at, from: own.at(-1) ?? null, pxPerMm: 0.05, reachPx: 12, held: null, off: false, skip: new Set<RecordId>() };
+    const own: readonly Point[] = [
+      [at[0] - 3000, at[1]],
+      [at[0] - 1000, at[1] - 700],
+    ];
+    const query = {
+      at,
+      from: own.at(-1) ?? null,
+      pxPerMm: 0.05,
+      reachPx: 12,
+      held: null,
+      off: false,
+      skip: new Set<RecordId>(),
+    };
     if (snapTo(query, snapSources({ index, own }, null)).kind !== 'free') met += 1;
   }
   return met;
@@ -62,11 +85,38 @@ function hitAll(index: PlanIndex, where: readonly Point[]): number {
 
 /** A slab with five corners set and a sixth under the hand; a wall carried by a corner. */
 function drafts(doc: Doc): readonly { readonly what: string; readonly once: () => unknown }[] {
-  const walled = applyCells(doc, cellsFor('wall:a', { floor: FLOOR, tag: 'W1', order: '1', path: [[0, 0], [5000, 0]], thicknessMm: 100 }));
+  const walled = applyCells(
+    doc,
+    cellsFor('wall:a', {
+      floor: FLOOR,
+      tag: 'W1',
+      order: '1',
+      path: [
+        [0, 0],
+        [5000, 0],
+      ],
+      thicknessMm: 100,
+    }),
+  );
   const env: ToolEnv = { doc: walled, floor: FLOOR, picked: ['wall:a'], newId: (type) => `${type}:b`, settings: {} };
-  const points: readonly Point[] = [[0, 0], [9000, 0], [9000, 9000], [5000, 9500], [0, 9000]];
+  const points: readonly Point[] = [
+    [0, 0],
+    [9000, 0],
+    [9000, 9000],
+    [5000, 9500],
+    [0, 9000],
+  ];
   const drawing = { at: 'drawing', points, cursor: [-500, 4000] } as const;
-  const carrying = { at: 'carrying', what: 'corner', ids: ['wall:a'], part: 1, from: [5000, 0], to: [6000, 100], before: [0, 0], rest: [] } as const;
+  const carrying = {
+    at: 'carrying',
+    what: 'corner',
+    ids: ['wall:a'],
+    part: 1,
+    from: [5000, 0],
+    to: [6000, 100],
+    before: [0, 0],
+    rest: [],
+  } as const;
   return [
     { what: 'draft of a slab being drawn', once: () => slabTool.draft(drawing, env) },
     { what: 'draft of a wall corner being carried', once: () => pickTool.draft(carrying, env) },
@@ -81,7 +131,11 @@ export async function run(print: (line: string) => void): Promise<void> {
     const measures = [
       { what: 'one point snapped', each: PLACES, once: () => snapAll(index, where) },
       { what: 'one hit test', each: PLACES, once: () => hitAll(index, where) },
-      { what: 'index built after a change', each: 1, once: () => planIndex(applyCells(doc, [[FLOOR, 'level', 1]]), FLOOR) },
+      {
+        what: 'index built after a change',
+        each: 1,
+        once: () => planIndex(applyCells(doc, [[FLOOR, 'level', 1]]), FLOOR),
+      },
       ...drafts(doc).map(({ what, once }) => ({ what, each: 1, once })),
     ];
     for (const { what, each, once } of measures) {

@@ -4,7 +4,7 @@ import { distance } from '../geometry/point.ts';
 import type { Cell, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
 import type { Command } from './command.ts';
-import { cornerAt, outlineJson, outlineOf } from './edges.ts';
+import { cornerAt, outlineOf } from './edges.ts';
 import { openingsFollow } from './followingOpenings.ts';
 import { cellsWithPoints, itemShape } from './itemShape.ts';
 
@@ -28,7 +28,7 @@ export const addCorner: Command<AddCornerArgs> = {
     if (typeOf(id) === 'slab') {
       const outline = outlineOf(doc, id);
       const kind = outline[edge]?.edge ?? { kind: 'wall' };
-      return [[id, 'outline', outlineJson(outline.toSpliced(edge + 1, 0, cornerAt(at, kind)))]];
+      return [[id, 'outline', outline.toSpliced(edge + 1, 0, cornerAt(at, kind))]];
     }
     const next = points.toSpliced(edge + 1, 0, pointToGrid(at));
     const cells: Cell[] = [...cellsWithPoints(id, fields, next)];

@@ -5,7 +5,7 @@ import type { Cell, RecordId } from '../model/cell.ts';
 import { recordOf, type Doc } from '../model/doc.ts';
 import type { Corner } from '../model/records/slab.ts';
 import type { Command } from './command.ts';
-import { cornerAt, outlineJson, outlineOf, type Beyond } from './edges.ts';
+import { cornerAt, outlineOf, type Beyond } from './edges.ts';
 import { newRecordCells, refuseNewId } from './newItem.ts';
 import { highestTag, nextTag, tagOf } from './tags.ts';
 import { edgeLength, startOfEdge } from './wallOpenings.ts';
@@ -92,7 +92,7 @@ function onSlab(doc: Doc, args: AddOpeningArgs): Cell[] {
     : [edge.from, cornerAt(place(args.atMm), doorway)];
   if (!endsAtCorner) corners.push(cornerAt(place(args.atMm + args.widthMm), edge.from.edge));
   return [
-    [args.on, 'outline', outlineJson(outlineOf(doc, args.on).toSpliced(args.edge, 1, ...corners))],
+    [args.on, 'outline', outlineOf(doc, args.on).toSpliced(args.edge, 1, ...corners)],
     [slab.floor, 'doorTags', number],
   ];
 }

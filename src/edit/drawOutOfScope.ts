@@ -8,6 +8,5 @@ export type DrawOutOfScopeArgs = NewItem & { readonly ring: readonly Point[]; re
 export const drawOutOfScope: Command<DrawOutOfScopeArgs> = {
   name: 'drawOutOfScope',
   refuse: (doc, args) => refuseNewItem(doc, args, 'outOfScope'),
-  write: (doc, args) =>
-    newItemCells(doc, args, 'outOfScope', { ring: ringToGrid(args.ring), reason: args.reason }),
+  write: (doc, args) => newItemCells(doc, args, 'outOfScope', { ring: ringToGrid(args.ring), reason: args.reason }),
 };

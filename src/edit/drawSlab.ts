@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/floorShape.ts';
 import type { Command } from './command.ts';
-import { cornerAt, edgeFrom, outlineJson, type EdgeArgs } from './edges.ts';
+import { cornerAt, edgeFrom, type EdgeArgs } from './edges.ts';
 import { newItemCells, refuseNewItem, type NewItem } from './newItem.ts';
 
 export type DrawSlabArgs = NewItem & {
@@ -16,7 +16,7 @@ export const drawSlab: Command<DrawSlabArgs> = {
   refuse: (doc, args) => refuseNewItem(doc, args, 'slab'),
   write: (doc, args) =>
     newItemCells(doc, args, 'slab', {
-      outline: outlineJson(args.ring.map((at, index) => cornerAt(at, edgeFrom(args.edges?.[index])))),
+      outline: args.ring.map((at, index) => cornerAt(at, edgeFrom(args.edges?.[index]))),
       thicknessMm: args.thicknessMm,
       builtUp: args.builtUp,
     }),

@@ -8,6 +8,5 @@ export type DrawWallArgs = NewItem & { readonly path: readonly Point[]; readonly
 export const drawWall: Command<DrawWallArgs> = {
   name: 'drawWall',
   refuse: (doc, args) => refuseNewItem(doc, args, 'wall'),
-  write: (doc, args) =>
-    newItemCells(doc, args, 'wall', { path: ringToGrid(args.path), thicknessMm: args.thicknessMm }),
+  write: (doc, args) => newItemCells(doc, args, 'wall', { path: ringToGrid(args.path), thicknessMm: args.thicknessMm }),
 };

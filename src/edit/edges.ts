@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/floorShape.ts';
 import { pointToGrid } from '../geometry/grid.ts';
-import type { Json, RecordId } from '../model/cell.ts';
+import type { RecordId } from '../model/cell.ts';
 import type { Doc } from '../model/doc.ts';
 import type { Corner, Edge } from '../model/records/slab.ts';
 
@@ -39,9 +39,4 @@ export function cornerAt(at: Point, edge: Edge): Corner {
 
 export function outlineOf(doc: Doc, slab: RecordId): readonly Corner[] {
   return (doc.get(slab)?.['outline'] ?? []) as unknown as readonly Corner[];
-}
-
-/** Corners are plain data; loose schemas only hide that from the compiler. */
-export function outlineJson(outline: readonly Corner[]): Json {
-  return outline as unknown as Json;
 }

@@ -2,7 +2,7 @@ import type { Point } from '../geometry/floorShape.ts';
 import { pointToGrid, toGrid } from '../geometry/grid.ts';
 import { lengthOf, minus } from '../geometry/point.ts';
 import { mapPoint, type Matrix } from '../geometry/transform.ts';
-import type { Cell, Json, RecordId } from '../model/cell.ts';
+import type { Cell, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
 import type { Doc, Fields } from '../model/doc.ts';
 import type { Obstruction } from '../model/records/obstruction.ts';
@@ -25,7 +25,7 @@ export function cellsFollowing(doc: Doc, floor: RecordId, map: Matrix): readonly
 function followingCells(doc: Doc, id: RecordId, fields: Fields, map: Matrix): readonly Cell[] {
   const shape = fields['shape'] as Obstruction['shape'] | undefined;
   if (typeOf(id) === 'opening') return openingCells(doc, id, fields, map);
-  if (shape && shape.form !== 'polygon') return [[id, 'shape', mappedShape(shape, map) as unknown as Json]];
+  if (shape && shape.form !== 'polygon') return [[id, 'shape', mappedShape(shape, map)]];
   const points = itemShape(doc, id)?.points ?? [];
   const cells: Cell[] = [
     ...cellsWithPoints(

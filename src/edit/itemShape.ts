@@ -66,7 +66,9 @@ function outlinePoints(fields: Fields): readonly Point[] | null {
 }
 
 function pointsIn(value: Json | undefined): readonly Point[] | null {
-  return Array.isArray(value) && value.every((point) => Array.isArray(point)) ? (value as unknown as readonly Point[]) : null;
+  return Array.isArray(value) && value.every((point) => Array.isArray(point))
+    ? (value as unknown as readonly Point[])
+    : null;
 }
 
 /** Cells that lay an item with free corners along other points of the same count, on the plan grid. */
@@ -76,7 +78,7 @@ export function cellsWithPoints(id: RecordId, fields: Fields, points: readonly P
   if (type === 'slab') {
     const outline = (fields['outline'] ?? []) as unknown as readonly Corner[];
     const moved = placed.map(([x, y], index) => ({ ...outline[index], x, y }));
-    return [[id, 'outline', moved as unknown as Json]];
+    return [[id, 'outline', moved]];
   }
   if (RING_TYPES.has(type)) return [[id, 'ring', placed]];
   if (PATH_TYPES.has(type)) return [[id, 'path', placed]];

@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/floorShape.ts';
 import { pointToGrid } from '../geometry/grid.ts';
-import type { Cell, Json, RecordId } from '../model/cell.ts';
+import type { Cell, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
 import { recordOf } from '../model/doc.ts';
 import type { Command } from './command.ts';
@@ -26,7 +26,7 @@ export const moveCorner: Command<MoveCornerArgs> = {
     if (!fields || !shape) return [];
     const obstruction = recordOf(doc, 'obstruction', id)?.shape;
     if (obstruction?.form === 'rectangle') {
-      return [[id, 'shape', resizedRectangle(obstruction, corner, pointToGrid(to)) as unknown as Json]];
+      return [[id, 'shape', resizedRectangle(obstruction, corner, pointToGrid(to))]];
     }
     const points = shape.points.with(corner, pointToGrid(to));
     const cells: Cell[] = [...cellsWithPoints(id, fields, points)];

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/floorShape.ts';
 import { pointToGrid, toGrid } from '../geometry/grid.ts';
 import { dot, minus, plus, unit } from '../geometry/point.ts';
-import type { Cell, Json, RecordId } from '../model/cell.ts';
+import type { Cell, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
 import { recordOf, type Doc, type Fields } from '../model/doc.ts';
 import type { Obstruction } from '../model/records/obstruction.ts';
@@ -29,7 +29,7 @@ function movedCells(doc: Doc, id: RecordId, by: Point, together: readonly Record
     return together.includes(fields['wall'] as RecordId) ? [] : slideOpening(doc, id, fields, by);
   }
   const shape = fields['shape'] as Obstruction['shape'] | undefined;
-  if (shape && shape.form !== 'polygon') return [[id, 'shape', { ...shape, at: plus(shape.at, by) } as unknown as Json]];
+  if (shape && shape.form !== 'polygon') return [[id, 'shape', { ...shape, at: plus(shape.at, by) }]];
   const points = itemShape(doc, id)?.points ?? [];
   return cellsWithPoints(
     id,

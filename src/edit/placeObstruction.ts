@@ -46,5 +46,7 @@ function sizeFault(shape: ObstructionShape): string | null {
 
 /** The middle may lie between two places of the grid when the corners are on it, so only rings are rounded by corner. */
 function shapeOnGrid(shape: ObstructionShape): Json {
-  return shape.form === 'polygon' ? { ...shape, ring: ringToGrid(shape.ring) } : { ...shape, at: pointToGrid(shape.at) };
+  return shape.form === 'polygon'
+    ? { ...shape, ring: ringToGrid(shape.ring) }
+    : { ...shape, at: pointToGrid(shape.at) };
 }

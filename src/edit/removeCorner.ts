@@ -2,7 +2,7 @@ import { distance } from '../geometry/point.ts';
 import type { Cell, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
 import type { Command } from './command.ts';
-import { outlineJson, outlineOf } from './edges.ts';
+import { outlineOf } from './edges.ts';
 import { openingsFollow } from './followingOpenings.ts';
 import { cellsWithPoints, itemShape } from './itemShape.ts';
 
@@ -23,7 +23,7 @@ export const removeCorner: Command<RemoveCornerArgs> = {
     const fields = doc.get(id);
     const points = itemShape(doc, id)?.points;
     if (!fields || !points) return [];
-    if (typeOf(id) === 'slab') return [[id, 'outline', outlineJson(outlineOf(doc, id).toSpliced(corner, 1))]];
+    if (typeOf(id) === 'slab') return [[id, 'outline', outlineOf(doc, id).toSpliced(corner, 1)]];
     const next = points.toSpliced(corner, 1);
     const cells: Cell[] = [...cellsWithPoints(id, fields, next)];
     if (typeOf(id) === 'wall') {

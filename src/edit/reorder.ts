@@ -29,7 +29,9 @@ export const reorder: Command<ReorderArgs> = {
     const place = before === null ? others.length : others.findIndex((record) => record.id === before);
     const low = others[place - 1]?.order ?? null;
     const high = others[place]?.order ?? null;
-    const keysAreSound = others.every((record, index) => record.order && (others[index - 1]?.order ?? '') < record.order);
+    const keysAreSound = others.every(
+      (record, index) => record.order && (others[index - 1]?.order ?? '') < record.order,
+    );
     if (keysAreSound) return [[id, 'order', keyBetween(low, high)]];
     // Records of an old or merged file may lack keys or share one: then all get new ones.
     const all = others.map((record) => record.id).toSpliced(place, 0, id);

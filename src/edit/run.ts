@@ -17,7 +17,10 @@ export function refusalOf(doc: Doc, call: CommandCall): string | null {
 }
 
 /** What a call would write, for previews: nothing when it would be refused, and why. */
-export function previewOf(doc: Doc, call: CommandCall): { readonly cells: readonly Cell[]; readonly refused: string | null } {
+export function previewOf(
+  doc: Doc,
+  call: CommandCall,
+): { readonly cells: readonly Cell[]; readonly refused: string | null } {
   const planned = plan(doc, call);
   return 'refused' in planned ? { cells: [], refused: planned.refused } : { cells: planned.cells, refused: null };
 }

@@ -2,7 +2,7 @@ import type { Cell, RecordId } from '../model/cell.ts';
 import { recordOf } from '../model/doc.ts';
 import type { Edge } from '../model/records/slab.ts';
 import type { Command } from './command.ts';
-import { outlineJson, outlineOf, usualBeyond, type Beyond, type EdgeKind } from './edges.ts';
+import { outlineOf, usualBeyond, type Beyond, type EdgeKind } from './edges.ts';
 import { highestTag, tagOf } from './tags.ts';
 
 /** Changes several edges of one slab at once; what is not named stays. */
@@ -39,7 +39,7 @@ export const setEdge: Command<SetEdgeArgs> = {
       number += 1;
       return { ...corner, edge: { ...edge, tag: tagOf('opening', number) } };
     });
-    const cells: Cell[] = [[args.id, 'outline', outlineJson(outline)]];
+    const cells: Cell[] = [[args.id, 'outline', outline]];
     if (number > before) cells.push([slab.floor, 'doorTags', number]);
     return cells;
   },

@@ -2,7 +2,12 @@ import type { Json, RecordId } from '../model/cell.ts';
 import type { Command } from './command.ts';
 
 /** One slot of one record; null where the record allows it, `clear` to take the slot away. */
-export type SetFieldArgs = { readonly id: RecordId; readonly slot: string; readonly value?: Json; readonly clear?: true };
+export type SetFieldArgs = {
+  readonly id: RecordId;
+  readonly slot: string;
+  readonly value?: Json;
+  readonly clear?: true;
+};
 
 export const setField: Command<SetFieldArgs> = {
   name: 'setField',

@@ -1,7 +1,7 @@
 import type { Cell, RecordId } from '../model/cell.ts';
 import { recordOf, type Doc } from '../model/doc.ts';
 import type { Command } from './command.ts';
-import { outlineJson, outlineOf } from './edges.ts';
+import { outlineOf } from './edges.ts';
 
 export type UpstandArgs = {
   readonly kind: 'stemWall' | 'kerb' | 'platformSide' | 'pitWall' | 'coveBase';
@@ -37,5 +37,5 @@ function onEdges(doc: Doc, { id, edges, upstand }: SetUpstandArgs): Cell {
     const { upstand: _was, ...edge } = corner.edge;
     return { ...corner, edge: upstand ? { ...edge, upstand } : edge };
   });
-  return [id, 'outline', outlineJson(outline)];
+  return [id, 'outline', outline];
 }

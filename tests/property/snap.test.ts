@@ -13,7 +13,16 @@ import { FLOOR, openingOn, planWith, room, wall } from '../support/handPlan.ts';
 
 const slanting: CommandCall = {
   name: 'drawSlab',
-  args: { id: 'slab:b', floor: FLOOR, ring: [[7000, 300], [11_313, 1717], [9876, 5432], [6543, 4321]] },
+  args: {
+    id: 'slab:b',
+    floor: FLOOR,
+    ring: [
+      [7000, 300],
+      [11_313, 1717],
+      [9876, 5432],
+      [6543, 4321],
+    ],
+  },
 };
 const column: CommandCall = {
   name: 'placeObstruction',

@@ -20,7 +20,12 @@ const machineFields = {
   clearanceMm: { wall: 50, obstruction: 50, drop: 600, stop: 50 },
   lapMm: 50,
 };
-const square = [[0, 0], [900, 0], [900, 900], [0, 900]];
+const square = [
+  [0, 0],
+  [900, 0],
+  [900, 900],
+  [0, 900],
+];
 const start = planWith(
   [
     call('placePage', { id: 'page:a', floor: FLOOR, name: 'Plan', image: 'h', widthPx: 2000, heightPx: 1000 }),
@@ -32,7 +37,17 @@ const start = planWith(
     call('drawZone', { id: 'zone:b', floor: FLOOR, ring: null }),
     call('addMachine', { id: 'machine:a', fields: machineFields }),
     call('newFloor', { id: 'floor:b', name: 'Upper' }),
-    call('drawCrack', { id: 'crack:gone', floor: FLOOR, path: [[0, 0], [9, 9]], widthMm: null, depthMm: null, behaviour: 'static' }),
+    call('drawCrack', {
+      id: 'crack:gone',
+      floor: FLOOR,
+      path: [
+        [0, 0],
+        [9, 9],
+      ],
+      widthMm: null,
+      depthMm: null,
+      behaviour: 'static',
+    }),
     call('removeRecords', { ids: ['crack:gone'] }),
   ],
   emptyPlan,
@@ -43,7 +58,17 @@ const point = fc.tuple(place, place);
 const points = fc.array(point, { minLength: 1, maxLength: 6 });
 const length = fc.integer({ min: -10, max: 4000 });
 const index = fc.integer({ min: -1, max: 6 });
-const item = fc.constantFrom<RecordId>('slab:a', 'wall:a', 'opening:a', 'finding:a', 'zone:a', 'zone:b', 'page:a', 'crack:gone', 'floor:b');
+const item = fc.constantFrom<RecordId>(
+  'slab:a',
+  'wall:a',
+  'opening:a',
+  'finding:a',
+  'zone:a',
+  'zone:b',
+  'page:a',
+  'crack:gone',
+  'floor:b',
+);
 let made = 0;
 const fresh = (type: string): fc.Arbitrary<RecordId> => fc.constant(null).map((): RecordId => `${type}:n${made++}`);
 const on = { floor: fc.constant(FLOOR) };
@@ -55,15 +80,46 @@ const dimension = fc.record({ from: pixels, to: pixels, lengthMm: length, by: fc
 const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   addCorner: fc.record({ id: item, edge: index, at: point }),
   addMachine: fc.record({ id: fresh('machine'), fields: fc.constant(machineFields) }),
-  addOpening: fc.record({ id: fresh('opening'), on: item, edge: index, atMm: length, widthMm: length, heightMm: fc.constant(2000) }),
-  answerQuestion: fc.record({ job: fc.constant('job:one'), question: fc.constantFrom('inSlab', 'gasAppliance'), answer: fc.constantFrom('yes', 'no', null) }),
-  drawCrack: fc.record({ ...on, id: fresh('crack'), path: points, widthMm: fc.constant(null), depthMm: fc.constant(null), behaviour: fc.constant('static') }),
+  addOpening: fc.record({
+    id: fresh('opening'),
+    on: item,
+    edge: index,
+    atMm: length,
+    widthMm: length,
+    heightMm: fc.constant(2000),
+  }),
+  answerQuestion: fc.record({
+    job: fc.constant('job:one'),
+    question: fc.constantFrom('inSlab', 'gasAppliance'),
+    answer: fc.constantFrom('yes', 'no', null),
+  }),
+  drawCrack: fc.record({
+    ...on,
+    id: fresh('crack'),
+    path: points,
+    widthMm: fc.constant(null),
+    depthMm: fc.constant(null),
+    behaviour: fc.constant('static'),
+  }),
   drawDimension: fc.record({ ...on, id: fresh('dimension'), from: point, to: point }),
   drawFinding: fc.record({ ...on, id: fresh('finding'), ring: points, kind: fc.constant('wax') }),
-  drawJoint: fc.record({ ...on, id: fresh('joint'), path: points, kind: fc.constant('control'), treat: fc.constant('filled') }),
+  drawJoint: fc.record({
+    ...on,
+    id: fresh('joint'),
+    path: points,
+    kind: fc.constant('control'),
+    treat: fc.constant('filled'),
+  }),
   drawOutOfScope: fc.record({ ...on, id: fresh('outOfScope'), ring: points }),
   drawSlab: fc.record({ ...on, id: fresh('slab'), ring: points }),
-  drawSteps: fc.record({ ...on, id: fresh('steps'), ring: points, count: fc.constant(2), riseMm: length, goingMm: length }),
+  drawSteps: fc.record({
+    ...on,
+    id: fresh('steps'),
+    ring: points,
+    count: fc.constant(2),
+    riseMm: length,
+    goingMm: length,
+  }),
   drawWall: fc.record({ ...on, id: fresh('wall'), path: points, thicknessMm: length }),
   drawZone: fc.record({ ...on, id: fresh('zone'), ring: points }),
   moveCorner: fc.record({ id: item, corner: index, to: point }),
@@ -79,12 +135,32 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
     under: fc.constant('none'),
     shape: fc.record({ form: fc.constant('circle'), at: point, diameterMm: length }),
   }),
-  placePage: fc.record({ ...on, id: fresh('page'), name: fc.string(), image: fc.constant('h'), widthPx: length, heightPx: length }),
-  placeReading: fc.record({ ...on, id: fresh('reading'), at: point, kind: fc.constant('ph'), value: fc.constant(null), unit: fc.constant('') }),
+  placePage: fc.record({
+    ...on,
+    id: fresh('page'),
+    name: fc.string(),
+    image: fc.constant('h'),
+    widthPx: length,
+    heightPx: length,
+  }),
+  placeReading: fc.record({
+    ...on,
+    id: fresh('reading'),
+    at: point,
+    kind: fc.constant('ph'),
+    value: fc.constant(null),
+    unit: fc.constant(''),
+  }),
   recordClearance: fc.record({
     record: item,
     slot: fc.constant('leadTest'),
-    clearance: fc.option(fc.record({ result: fc.constant('clear'), on: fc.constantFrom('2026-03-02', ''), by: fc.constantFrom('A. Tester', '') })),
+    clearance: fc.option(
+      fc.record({
+        result: fc.constant('clear'),
+        on: fc.constantFrom('2026-03-02', ''),
+        by: fc.constantFrom('A. Tester', ''),
+      }),
+    ),
   }),
   recordTick: fc.record({ id: fresh('tick'), of: item, what: fc.constant('zone'), done: fc.boolean() }),
   removeCorner: fc.record({ id: item, corner: index }),
@@ -92,9 +168,20 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   reorder: fc.record({ id: item, before: fc.option(item) }),
   replacePage: fc.record({ id: item, name: fc.string(), image: fc.constant('h2'), widthPx: length, heightPx: length }),
   restore: fc.record({ ids: fc.array(item, { maxLength: 2 }) }),
-  setEdge: fc.record({ id: item, edges: fc.array(index, { maxLength: 3 }), kind: fc.constantFrom('wall', 'open', 'doorway', 'drop') }),
-  setField: fc.record({ id: item, slot: fc.constantFrom('name', 'locked', 'tag', 'ring', 'widthMm'), value: fc.oneof(fc.boolean(), length, points) }),
-  setFields: fc.record({ ids: fc.array(item, { maxLength: 3 }), fields: fc.record({ note: fc.string(), thicknessMm: length }) }),
+  setEdge: fc.record({
+    id: item,
+    edges: fc.array(index, { maxLength: 3 }),
+    kind: fc.constantFrom('wall', 'open', 'doorway', 'drop'),
+  }),
+  setField: fc.record({
+    id: item,
+    slot: fc.constantFrom('name', 'locked', 'tag', 'ring', 'widthMm'),
+    value: fc.oneof(fc.boolean(), length, points),
+  }),
+  setFields: fc.record({
+    ids: fc.array(item, { maxLength: 3 }),
+    fields: fc.record({ note: fc.string(), thicknessMm: length }),
+  }),
   setRateRow: fc.record({
     id: fc.constantFrom('rate:a', 'slab:a'),
     fields: fc.record({
@@ -126,10 +213,16 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   }),
   setUpstand: fc.record({ id: item, edges: fc.array(index, { maxLength: 3 }), upstand: fc.option(upstand) }),
   startJob: fc.constant({ job: { id: 'job:x', fields: {} }, floor: { id: 'floor:x', fields: {} }, records: [] }),
-  truePage: fc.record({ id: fc.constantFrom('page:a', 'slab:a'), dimensions: fc.array(dimension, { maxLength: 3 }), follow: fc.boolean() }),
+  truePage: fc.record({
+    id: fc.constantFrom('page:a', 'slab:a'),
+    dimensions: fc.array(dimension, { maxLength: 3 }),
+    follow: fc.boolean(),
+  }),
 };
 
-const anyCall = fc.constantFrom(...Object.keys(commands)).chain((name) => (args[name] ?? fc.constant({})).map((some) => call(name, some as Json)));
+const anyCall = fc
+  .constantFrom(...Object.keys(commands))
+  .chain((name) => (args[name] ?? fc.constant({})).map((some) => call(name, some as Json)));
 
 test('every command has arguments to be tried with', () => {
   expect(Object.keys(args).toSorted()).toEqual(Object.keys(commands).toSorted());

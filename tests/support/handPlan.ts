@@ -31,15 +31,39 @@ export function countingIds(first = 1): NewId {
 /** A slab 6 m by 4 m, `slab:a`, with its first corner at the origin. */
 export const room: CommandCall = {
   name: 'drawSlab',
-  args: { id: 'slab:a', floor: FLOOR, ring: [[0, 0], [6000, 0], [6000, 4000], [0, 4000]] },
+  args: {
+    id: 'slab:a',
+    floor: FLOOR,
+    ring: [
+      [0, 0],
+      [6000, 0],
+      [6000, 4000],
+      [0, 4000],
+    ],
+  },
 };
 
 /** A wall of two edges, 3 m and 2 m, `wall:a`. */
 export const wall: CommandCall = {
   name: 'drawWall',
-  args: { id: 'wall:a', floor: FLOOR, path: [[1000, 1000], [4000, 1000], [4000, 3000]], thicknessMm: 100 },
+  args: {
+    id: 'wall:a',
+    floor: FLOOR,
+    path: [
+      [1000, 1000],
+      [4000, 1000],
+      [4000, 3000],
+    ],
+    thicknessMm: 100,
+  },
 };
 
-export function openingOn(on: RecordId, edge: number, atMm: number, widthMm = 900, id: RecordId = 'opening:a'): CommandCall {
+export function openingOn(
+  on: RecordId,
+  edge: number,
+  atMm: number,
+  widthMm = 900,
+  id: RecordId = 'opening:a',
+): CommandCall {
   return { name: 'addOpening', args: { id, on, edge, atMm, widthMm, heightMm: 2100 } };
 }

@@ -132,6 +132,7 @@ function typedOf(verb: string, rest: readonly string[]): Input {
 
 function pointOf(place: string | undefined): readonly [number, number] {
   const [x, y] = (place ?? '').split(',').map(Number);
-  if (x === undefined || y === undefined || Number.isNaN(x) || Number.isNaN(y)) throw new Error(`No such place: ${place}`);
+  if (x === undefined || y === undefined || Number.isNaN(x) || Number.isNaN(y))
+    throw new Error(`No such place: ${place}`);
   return [x, y];
 }

@@ -78,7 +78,7 @@ function follow(tool: AnyTool, step: Step<unknown>): void {
     useHand.setState({ snap: null });
   }
   if (done && (step.pick || step.pickEdges)) pick(step.pick ?? session().picked, step.pickEdges ?? []);
-  if (step.then === 'pick') arm('pick');
+  if (step.after === 'pick') arm('pick');
 }
 
 /** Hands one input to the tool in hand. */

@@ -70,7 +70,8 @@ export const NO_GESTURE: GestureState = { contacts: [], doing: 'nothing', lastTa
 /** A hand is never quite still: less than this is a tap. */
 const SLOP_PX = { mouse: 4, pen: 6, touch: 10 } as const;
 const DOUBLE_MS = 350;
-const DOUBLE_PX = 24;
+/** Two taps this near are one double tap; further apart they are two corners of a quick hand. */
+const DOUBLE_PX = { mouse: 5, pen: 8, touch: 24 } as const;
 const LONG_MS = 550;
 const AIM_MS = 200;
 /** A palm lands just before or after the pen. */
@@ -170,7 +171,8 @@ function upStep(state: GestureState, input: PointerInput, finger: 'points' | 'ho
 
 function tapped(state: GestureState, contact: Contact, timeMs: number): GestureStep {
   const { lastTap } = state;
-  const again = lastTap !== null && timeMs - lastTap.timeMs < DOUBLE_MS && gap(lastTap.at, contact.at) < DOUBLE_PX;
+  const near = DOUBLE_PX[contact.pointer];
+  const again = lastTap !== null && timeMs - lastTap.timeMs < DOUBLE_MS && gap(lastTap.at, contact.at) < near;
   return {
     state: { ...state, lastTap: again ? null : { at: contact.at, timeMs } },
     out: [meant(again ? 'doubleTap' : 'tap', { ...contact, at: contact.start }, false)],

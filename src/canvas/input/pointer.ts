@@ -28,7 +28,8 @@ export function listenToPointers(element: HTMLElement, ears: PointerEars): () =>
     state = step.state;
     for (const gesture of step.out) ears.gesture(gesture);
     const waits = state.doing === 'pressing';
-    if (waits && clock === null) clock = setInterval(() => feed({ kind: 'clock', timeMs: performance.now() }), CLOCK_MS);
+    if (waits && clock === null)
+      clock = setInterval(() => feed({ kind: 'clock', timeMs: performance.now() }), CLOCK_MS);
     if (!waits && clock !== null) {
       clearInterval(clock);
       clock = null;
@@ -53,7 +54,11 @@ export function listenToPointers(element: HTMLElement, ears: PointerEars): () =>
   const onDown = (event: PointerEvent): void => {
     if (down.has(event.pointerId)) return;
     down.set(event.pointerId, kindOf(event));
-    element.setPointerCapture(event.pointerId);
+    try {
+      element.setPointerCapture(event.pointerId);
+    } catch {
+      // The pointer was up again before we heard of it; its own `up` follows.
+    }
     // The middle button would start the browser's own scrolling.
     if (event.button === 1) event.preventDefault();
     send('down', event);

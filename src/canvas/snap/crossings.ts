@@ -16,7 +16,8 @@ export function crossingSource(scene: SnapScene): SnapSource {
       for (const [index, one] of edges.entries()) {
         for (const two of edges.slice(index + 1)) {
           const meet = crossing(one.a, one.b, two.a, two.b);
-          if (meet) yield { at: meet.at, kind: 'crossing', on: one.of?.item.id ?? null, along: directionOf(one), guides: [] };
+          if (meet)
+            yield { at: meet.at, kind: 'crossing', on: one.of?.item.id ?? null, along: directionOf(one), guides: [] };
         }
       }
       const { from } = query;
@@ -26,7 +27,13 @@ export function crossingSource(scene: SnapScene): SnapSource {
         for (const edge of edges) {
           const at = rayMeetsEdge(ray, edge.a, edge.b);
           if (at && distance(at, from) > 0) {
-            yield { at, kind: 'crossing', on: edge.of?.item.id ?? null, along: directionOf(edge), guides: [[from, at]] };
+            yield {
+              at,
+              kind: 'crossing',
+              on: edge.of?.item.id ?? null,
+              along: directionOf(edge),
+              guides: [[from, at]],
+            };
           }
         }
       }
@@ -36,7 +43,16 @@ export function crossingSource(scene: SnapScene): SnapSource {
         for (const back of axisRays(first)) {
           const at = raysMeet(ray, back);
           if (at && distance(at, from) > 0 && distance(at, first) > 0) {
-            yield { at, kind: 'crossing', on: null, along: back.along, guides: [[from, at], [first, at]] };
+            yield {
+              at,
+              kind: 'crossing',
+              on: null,
+              along: back.along,
+              guides: [
+                [from, at],
+                [first, at],
+              ],
+            };
           }
         }
       }

@@ -17,7 +17,16 @@ export function parallelSource(scene: SnapScene): SnapSource {
       for (const edge of edgesNear(scene, query, LOOK_PX / query.pxPerMm)) {
         const along = directionOf(edge);
         const at = nearestOnRay({ from, along }, query.at);
-        yield { at, kind: 'parallel', on: edge.of?.item.id ?? null, along, guides: [[from, at], [edge.a, edge.b]] };
+        yield {
+          at,
+          kind: 'parallel',
+          on: edge.of?.item.id ?? null,
+          along,
+          guides: [
+            [from, at],
+            [edge.a, edge.b],
+          ],
+        };
       }
     },
   };

@@ -34,7 +34,15 @@ export function carryStart({ hit, at }: Pointed, env: ToolEnv): Carry | null {
   if (hit.corner !== null && points.length > 1) {
     const corner = points[hit.corner] ?? at.at;
     const before = points[hit.corner - 1] ?? (shape?.closed ? points.at(-1) : points[hit.corner + 1]) ?? null;
-    return { ...start, what: 'corner', part: hit.corner, from: corner, to: corner, before, rest: otherCorners(points, hit.corner) };
+    return {
+      ...start,
+      what: 'corner',
+      part: hit.corner,
+      from: corner,
+      to: corner,
+      before,
+      rest: otherCorners(points, hit.corner),
+    };
   }
   const edgeMoves = hit.edge !== null && shape?.corners === 'free' && shape.closed && env.picked.length === 1;
   if (edgeMoves) return { ...start, what: 'edge', part: hit.edge, from: at.at };

@@ -13,7 +13,7 @@ export const edgeKindTool: Tool<EdgeKindState> = {
   finger: 'points',
   idle: { at: 'resting' },
   step(state, input, env) {
-    if (input.kind === 'cancel') return { state, then: 'pick' };
+    if (input.kind === 'cancel') return { state, after: 'pick' };
     if (input.kind !== 'tap') return { state };
     if (!input.hit || input.hit.edge === null) return { state, refused: 'edgeNeeded' };
     const kind = choiceSetting(env, 'kind', ['open', 'wall', 'doorway', 'drop']);
@@ -28,7 +28,7 @@ export const edgeKindTool: Tool<EdgeKindState> = {
     const picked = { pick: [input.hit.id], pickEdges: [input.hit.edge] };
     const refused = refusalOf(env.doc, run);
     if (refused === 'noChange') return { state, ...picked };
-    return refused ? { state, refused } : { state, run, ...picked, then: 'stay' };
+    return refused ? { state, refused } : { state, run, ...picked, after: 'stay' };
   },
   draft: () => draftOf({ hint: 'edgeKindStart', cursor: 'pointer' }),
 };

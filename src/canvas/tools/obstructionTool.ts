@@ -63,7 +63,7 @@ function put(env: ToolEnv, state: PathState, shape: ObstructionShape): Step<Path
   const id = env.newId('obstruction');
   const run = place(env, id, shape);
   const refused = refusalOf(env.doc, run);
-  return refused ? { state, refused } : { state: polygon.idle, run, pick: [id], then: 'stay' };
+  return refused ? { state, refused } : { state: polygon.idle, run, pick: [id], after: 'stay' };
 }
 
 export const obstructionTool: Tool<PathState> = {

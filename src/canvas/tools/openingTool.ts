@@ -51,16 +51,18 @@ export const openingTool: Tool<OpeningState> = {
       case 'move':
       case 'dragStart':
       case 'drag':
-        return { state: input.hit && input.hit.edge !== null ? { at: 'aiming', over: input.hit, snap: input.at } : RESTING };
+        return {
+          state: input.hit && input.hit.edge !== null ? { at: 'aiming', over: input.hit, snap: input.at } : RESTING,
+        };
       case 'tap':
       case 'dragEnd': {
         const run = input.hit ? call(env, env.newId('opening'), input.hit, input.at) : null;
         if (!run) return { state, refused: 'openingNeedsWall' };
         const refused = refusalOf(env.doc, run);
-        return refused ? { state, refused } : { state: RESTING, run, then: 'stay' };
+        return refused ? { state, refused } : { state: RESTING, run, after: 'stay' };
       }
       case 'cancel':
-        return { state: RESTING, then: 'pick' };
+        return { state: RESTING, after: 'pick' };
       default:
         return { state };
     }

@@ -62,7 +62,7 @@ function pathStep(plan: PathPlan, state: PathState, input: Input, env: ToolEnv):
     case 'back':
       return { state: withoutLast(state) };
     case 'cancel':
-      return state.at === 'resting' ? { state, then: 'pick' } : { state: RESTING };
+      return state.at === 'resting' ? { state, after: 'pick' } : { state: RESTING };
     case 'nudge':
     case 'remove':
       return { state };
@@ -105,7 +105,7 @@ function done(plan: PathPlan, state: PathState, points: readonly Point[], env: T
   const call = plan.call(env, id, points);
   const refused = refusalOf(env.doc, call);
   if (refused) return { state: state.at === 'framing' ? RESTING : state, refused };
-  return { state: RESTING, run: call, pick: [id], then: 'stay' };
+  return { state: RESTING, run: call, pick: [id], after: 'stay' };
 }
 
 /** Four corners, clockwise on screen from the upper left; none when the drag was along one line. */

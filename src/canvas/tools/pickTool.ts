@@ -78,7 +78,9 @@ function toggled<T>(were: readonly T[], one: T, shift: boolean): readonly T[] {
 function doubleTapped({ hit, at }: Pointed, env: ToolEnv): Step<PickState> {
   if (!hit || !env.picked.includes(hit.id)) return hit ? { state: RESTING, pick: [hit.id] } : { state: RESTING };
   if (hit.corner !== null) return ran(callOf(removeCorner, { id: hit.id, corner: hit.corner }), env);
-  return hit.edge === null ? { state: RESTING } : ran(callOf(addCorner, { id: hit.id, edge: hit.edge, at: at.at }), env);
+  return hit.edge === null
+    ? { state: RESTING }
+    : ran(callOf(addCorner, { id: hit.id, edge: hit.edge, at: at.at }), env);
 }
 
 function letGo(state: PickState, to: Point, env: ToolEnv): Step<PickState> {
@@ -104,7 +106,10 @@ function draft(state: PickState, env: ToolEnv): Draft {
   }
   if (state.at === 'boxing') {
     const touchingToo = env.settings['touchingToo'] === true;
-    return draftOf({ hint: touchingToo ? 'boxTouching' : 'boxInside', prims: selectionBox(state.from, state.to, touchingToo) });
+    return draftOf({
+      hint: touchingToo ? 'boxTouching' : 'boxInside',
+      prims: selectionBox(state.from, state.to, touchingToo),
+    });
   }
   const call = carriedCall(state, env);
   const { cells, refused } = call ? previewOf(env.doc, call) : { cells: [], refused: null };

@@ -14,12 +14,12 @@ export function spotTool(id: string, call: (env: ToolEnv, id: RecordId, at: Poin
     finger: 'points',
     idle,
     step(state, input, env) {
-      if (input.kind === 'cancel') return { state, then: 'pick' };
+      if (input.kind === 'cancel') return { state, after: 'pick' };
       if (input.kind !== 'tap' && input.kind !== 'dragEnd') return { state };
       const item = env.newId(id);
       const run = call(env, item, input.at.at);
       const refused = refusalOf(env.doc, run);
-      return refused ? { state, refused } : { state, run, pick: [item], then: 'stay' };
+      return refused ? { state, refused } : { state, run, pick: [item], after: 'stay' };
     },
     draft: () => draftOf({ hint: `${id}Start` }),
   };

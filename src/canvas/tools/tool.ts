@@ -44,7 +44,7 @@ export interface Step<S> {
   readonly run?: CommandCall;
   readonly pick?: readonly RecordId[];
   readonly pickEdges?: readonly number[];
-  readonly then?: 'stay' | 'pick';
+  readonly after?: 'stay' | 'pick';
   /** A sentence code when the input was refused: it changed nothing. */
   readonly refused?: string;
 }

@@ -56,7 +56,7 @@ function stepOn(page: Held<'page'>, state: TrueState, input: Input, env: ToolEnv
     case 'back':
       return { state: state.at === 'asking' ? { ...state, at: 'reaching' } : RESTING };
     case 'cancel':
-      return state.at === 'resting' ? { state, then: 'pick' } : { state: RESTING };
+      return state.at === 'resting' ? { state, after: 'pick' } : { state: RESTING };
     case 'doubleTap':
     case 'finish':
     case 'nudge':
@@ -79,7 +79,11 @@ function pickEnd(
   if (isSame(state.from, pixel)) return { state };
   if (env.settings['level'] !== true) return { state: { at: 'asking', from: state.from, to: pixel } };
   const levelLine = { from: state.from, to: pixel };
-  return ran(env, state, callOf(truePage, { id: page.id, dimensions: dimensionsOf(page), levelLine, ...following(env) }));
+  return ran(
+    env,
+    state,
+    callOf(truePage, { id: page.id, dimensions: dimensionsOf(page), levelLine, ...following(env) }),
+  );
 }
 
 function setLength(page: Held<'page'>, state: TrueState, lengthMm: number | undefined, env: ToolEnv): Step<TrueState> {
@@ -103,7 +107,7 @@ function following(env: ToolEnv): { readonly follow?: boolean } {
 
 function ran(env: ToolEnv, state: TrueState, run: ReturnType<typeof callOf>): Step<TrueState> {
   const refused = refusalOf(env.doc, run);
-  return refused ? { state, refused } : { state: RESTING, run, then: 'stay' };
+  return refused ? { state, refused } : { state: RESTING, run, after: 'stay' };
 }
 
 function draft(state: TrueState, env: ToolEnv): Draft {

@@ -17,7 +17,7 @@ export const upstandTool: Tool<UpstandState> = {
   finger: 'points',
   idle: { at: 'resting' },
   step(state, input, env) {
-    if (input.kind === 'cancel') return { state, then: 'pick' };
+    if (input.kind === 'cancel') return { state, after: 'pick' };
     if (input.kind !== 'tap') return { state };
     const { hit } = input;
     const onEdge = hit && (typeOf(hit.id) === 'obstruction' || hit.edge !== null);
@@ -34,7 +34,7 @@ export const upstandTool: Tool<UpstandState> = {
     const picked = { pick: [hit.id], ...(hit.edge === null ? {} : { pickEdges: [hit.edge] }) };
     const refused = refusalOf(env.doc, run);
     if (refused === 'noChange') return { state, ...picked };
-    return refused ? { state, refused } : { state, run, ...picked, then: 'stay' };
+    return refused ? { state, refused } : { state, run, ...picked, after: 'stay' };
   },
   draft: () => draftOf({ hint: 'upstandStart', cursor: 'pointer' }),
 };

@@ -19,7 +19,12 @@ test('every command has a label for its undo step', () => {
 });
 
 test('every refusal in the source has a sentence that says what to do', () => {
-  const codes = [...codesIn(/refused: '(\w+)'/g), ...codesIn(/return '(\w+)';/g), ...codesIn(/\? '(\w+)' : (?:null|refuse)/g), ...codesIn(/\? null : '(\w+)'/g)];
+  const codes = [
+    ...codesIn(/refused: '(\w+)'/g),
+    ...codesIn(/return '(\w+)';/g),
+    ...codesIn(/\? '(\w+)' : (?:null|refuse)/g),
+    ...codesIn(/\? null : '(\w+)'/g),
+  ];
   expect(codes.length).toBeGreaterThan(25);
   const known = new Set(refusalCodes);
   const others = new Set([...hintCodes, 'run']);

@@ -4,12 +4,43 @@ import { planIndex } from '../../../src/canvas/planIndex.ts';
 import type { Point } from '../../../src/geometry/floorShape.ts';
 import { FLOOR, openingOn, planWith, room, wall } from '../../support/handPlan.ts';
 
-const finding = { name: 'drawFinding', args: { id: 'finding:a', floor: FLOOR, kind: 'oil_light', ring: [[500, 2500], [2500, 2500], [2500, 3500], [500, 3500]] } };
-const zone = { name: 'drawZone', args: { id: 'zone:a', floor: FLOOR, ring: [[0, 0], [3000, 0], [3000, 4000], [0, 4000]] } };
+const finding = {
+  name: 'drawFinding',
+  args: {
+    id: 'finding:a',
+    floor: FLOOR,
+    kind: 'oil_light',
+    ring: [
+      [500, 2500],
+      [2500, 2500],
+      [2500, 3500],
+      [500, 3500],
+    ],
+  },
+};
+const zone = {
+  name: 'drawZone',
+  args: {
+    id: 'zone:a',
+    floor: FLOOR,
+    ring: [
+      [0, 0],
+      [3000, 0],
+      [3000, 4000],
+      [0, 4000],
+    ],
+  },
+};
 const note = { name: 'placeNote', args: { id: 'note:a', floor: FLOOR, at: [2000, 3000], text: 'Here' } };
 const column = {
   name: 'placeObstruction',
-  args: { id: 'obstruction:a', floor: FLOOR, kind: 'column', under: 'none', shape: { form: 'circle', at: [5000, 3000], diameterMm: 400 } },
+  args: {
+    id: 'obstruction:a',
+    floor: FLOOR,
+    kind: 'column',
+    under: 'none',
+    shape: { form: 'circle', at: [5000, 3000], diameterMm: 400 },
+  },
 };
 const index = planIndex(planWith([room, wall, openingOn('wall:a', 0, 500), zone, finding, note, column]), FLOOR);
 const at = (place: Point, more: Partial<HitQuery> = {}) =>

@@ -13,8 +13,7 @@ import { recordsOf } from '../../../src/model/doc.ts';
 import { emptyPlan, planWith, room } from '../../support/handPlan.ts';
 import { play } from '../../support/play.ts';
 
-const slabRing = (doc: Parameters<typeof recordsOf>[0]) =>
-  recordsOf(doc, 'slab')[0]?.outline.map(({ x, y }) => [x, y]);
+const slabRing = (doc: Parameters<typeof recordsOf>[0]) => recordsOf(doc, 'slab')[0]?.outline.map(({ x, y }) => [x, y]);
 
 test('a slab by four taps and a tap on the first corner', () => {
   const { doc, calls, picked, refused } = play(
@@ -25,7 +24,12 @@ test('a slab by four taps and a tap on the first corner', () => {
   );
   expect(refused).toEqual([]);
   expect(calls.map((call) => call.name)).toEqual(['drawSlab']);
-  expect(slabRing(doc)).toEqual([[0, 0], [6000, 0], [6000, 4000], [0, 4000]]);
+  expect(slabRing(doc)).toEqual([
+    [0, 0],
+    [6000, 0],
+    [6000, 4000],
+    [0, 4000],
+  ]);
   expect(recordsOf(doc, 'slab')[0]).toMatchObject({ tag: 'S1', thicknessMm: 150, floor: 'floor:ground' });
   expect(picked).toEqual([recordsOf(doc, 'slab')[0]?.id]);
 });
@@ -44,27 +48,47 @@ test('typed lengths and turns: turn is counted from the last edge, clockwise, th
     'tap 0,0  type 6000 turn 0  type 4000 turn 90  type 6000 turn 90  finish',
   );
   expect(refused).toEqual([]);
-  expect(slabRing(doc)).toEqual([[0, 0], [6000, 0], [6000, 4000], [0, 4000]]);
+  expect(slabRing(doc)).toEqual([
+    [0, 0],
+    [6000, 0],
+    [6000, 4000],
+    [0, 4000],
+  ]);
 });
 
 test('a length alone goes where the cursor points, a turn alone keeps the length of the live line', () => {
   const alone = play(wallTool, emptyPlan, 'tap 0,0  move 0,2500  type 3000  finish');
-  expect(recordsOf(alone.doc, 'wall')[0]?.path).toEqual([[0, 0], [0, 3000]]);
+  expect(recordsOf(alone.doc, 'wall')[0]?.path).toEqual([
+    [0, 0],
+    [0, 3000],
+  ]);
   const turned = play(wallTool, emptyPlan, 'tap 0,0  move 2500,0  turn 90  finish');
-  expect(recordsOf(turned.doc, 'wall')[0]?.path).toEqual([[0, 0], [0, 2500]]);
+  expect(recordsOf(turned.doc, 'wall')[0]?.path).toEqual([
+    [0, 0],
+    [0, 2500],
+  ]);
 });
 
 test('feet and inches lie on the grid: 12 ft 6 1/2 in comes back as typed', () => {
   const lengthMm = (12 * 12 + 6.5) * 25.4;
   const { doc } = play(wallTool, emptyPlan, `tap 0,0  type ${lengthMm} turn 90  finish`);
-  expect(recordsOf(doc, 'wall')[0]?.path).toEqual([[0, 0], [0, lengthMm]]);
+  expect(recordsOf(doc, 'wall')[0]?.path).toEqual([
+    [0, 0],
+    [0, lengthMm],
+  ]);
 });
 
 test('typing before the first point, a zero length and two corners are refused and change nothing', () => {
   const { doc, refused, state } = play(slabTool, emptyPlan, 'type 4000  tap 0,0  type 0  tap 6000,0  finish');
   expect(refused).toEqual(['pathNotStarted', 'noSize', 'tooFewCorners']);
   expect(doc).toBe(emptyPlan);
-  expect(state).toMatchObject({ at: 'drawing', points: [[0, 0], [6000, 0]] });
+  expect(state).toMatchObject({
+    at: 'drawing',
+    points: [
+      [0, 0],
+      [6000, 0],
+    ],
+  });
 });
 
 test('a crossing outline is refused and stays in hand, so that it can be put right', () => {
@@ -77,7 +101,11 @@ test('a crossing outline is refused and stays in hand, so that it can be put rig
     emptyPlan,
     'tap 0,0  tap 6000,4000  tap 6000,0  tap 0,4000  finish  back  back  tap 0,4000  finish',
   );
-  expect(slabRing(mended.doc)).toEqual([[0, 0], [6000, 4000], [0, 4000]]);
+  expect(slabRing(mended.doc)).toEqual([
+    [0, 0],
+    [6000, 4000],
+    [0, 4000],
+  ]);
 });
 
 test('back takes the last point, cancel all of them, cancel at rest puts the tool down', () => {
@@ -97,7 +125,12 @@ test.each([
   expect(refused).toEqual([]);
   expect(calls).toHaveLength(1);
   const id = recordsOf(doc, type)[0]?.id;
-  expect(id && itemShape(doc, id)?.points).toEqual([[1000, 500], [5000, 500], [5000, 3000], [1000, 3000]]);
+  expect(id && itemShape(doc, id)?.points).toEqual([
+    [1000, 500],
+    [5000, 500],
+    [5000, 3000],
+    [1000, 3000],
+  ]);
 });
 
 test('a drag along one line makes nothing', () => {
@@ -112,7 +145,11 @@ test('open paths: a drag sets two points, and more may follow', () => {
   });
   expect(recordsOf(doc, 'joint')[0]).toMatchObject({
     tag: 'J1',
-    path: [[0, 0], [3000, 0], [3000, 2000]],
+    path: [
+      [0, 0],
+      [3000, 0],
+      [3000, 2000],
+    ],
     kind: 'isolation',
     treat: 'filled',
     widthMm: 12,

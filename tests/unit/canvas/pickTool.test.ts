@@ -19,7 +19,10 @@ const crack = {
   args: {
     id: 'crack:a',
     floor: FLOOR,
-    path: [[500, 500], [900, 900]],
+    path: [
+      [500, 500],
+      [900, 900],
+    ],
     widthMm: null,
     depthMm: null,
     behaviour: 'notJudged',
@@ -46,7 +49,12 @@ test('an edge of the picked slab is picked by a second tap', () => {
 });
 
 test('a drag on a picked item moves it, one command, one step back', () => {
-  const { doc, calls, undo } = play(pickTool, plan, 'tap 3000,2000  press 3000,2000  drag 3300,2100  release 3500,2200', { off: true });
+  const { doc, calls, undo } = play(
+    pickTool,
+    plan,
+    'tap 3000,2000  press 3000,2000  drag 3300,2100  release 3500,2200',
+    { off: true },
+  );
   expect(calls.map((call) => call.name)).toEqual(['moveRecords']);
   expect(recordOf(doc, 'obstruction', 'obstruction:a')?.shape).toMatchObject({ at: [3500, 2200] });
   expect(undo()).toEqual(plan);
@@ -66,7 +74,12 @@ test('the box takes what lies wholly inside, with the switch also what it touche
 
 test('a corner is dragged by itself or by its number outside, and snaps', () => {
   const moved = play(pickTool, plan, 'tap 5000,1000  press 6000,4000  drag 6500,4020  release 7000,4030');
-  expect(ring(moved.doc)).toEqual([[0, 0], [6000, 0], [7000, 4000], [0, 4000]]);
+  expect(ring(moved.doc)).toEqual([
+    [0, 0],
+    [6000, 0],
+    [7000, 4000],
+    [0, 4000],
+  ]);
   const outward = 240 / Math.SQRT2;
   const byNumber = play(
     pickTool,
@@ -78,14 +91,27 @@ test('a corner is dragged by itself or by its number outside, and snaps', () => 
 });
 
 test('an edge is dragged parallel to itself', () => {
-  const { doc, calls } = play(pickTool, plan, 'tap 5000,1000  press 6000,2500  drag 6700,2600  release 7000,2900', { off: true });
+  const { doc, calls } = play(pickTool, plan, 'tap 5000,1000  press 6000,2500  drag 6700,2600  release 7000,2900', {
+    off: true,
+  });
   expect(calls.map((call) => call.name)).toEqual(['moveEdge']);
-  expect(ring(doc)).toEqual([[0, 0], [7000, 0], [7000, 4000], [0, 4000]]);
+  expect(ring(doc)).toEqual([
+    [0, 0],
+    [7000, 0],
+    [7000, 4000],
+    [0, 4000],
+  ]);
 });
 
 test('a double tap on an edge adds a corner there, on a corner it takes it out', () => {
   const added = play(pickTool, plan, 'tap 5000,1000  double 2000,30');
-  expect(ring(added.doc)).toEqual([[0, 0], [2000, 0], [6000, 0], [6000, 4000], [0, 4000]]);
+  expect(ring(added.doc)).toEqual([
+    [0, 0],
+    [2000, 0],
+    [6000, 0],
+    [6000, 4000],
+    [0, 4000],
+  ]);
   const removed = play(pickTool, plan, 'tap 5000,1000  double 2000,30  double 2000,0');
   expect(ring(removed.doc)).toEqual(ring(plan));
 });
@@ -108,7 +134,9 @@ test('while something is carried the overlay shows it moved; the plan does not c
 });
 
 test('a corner dragged across the slab is refused, and the slab is as it was', () => {
-  const { doc, refused } = play(pickTool, plan, 'tap 5000,1000  press 6000,4000  drag -3000,1000  release -3000,1000', { off: true });
+  const { doc, refused } = play(pickTool, plan, 'tap 5000,1000  press 6000,4000  drag -3000,1000  release -3000,1000', {
+    off: true,
+  });
   expect(refused).toEqual(['crossesItself']);
   expect(doc).toBe(plan);
 });
@@ -119,7 +147,11 @@ test('a locked item stays where it is', () => {
 });
 
 test('a wall carries its openings', () => {
-  const walled = planWith([room, wall, { name: 'addOpening', args: { id: 'opening:a', on: 'wall:a', edge: 0, atMm: 500, widthMm: 900, heightMm: 2100 } }]);
+  const walled = planWith([
+    room,
+    wall,
+    { name: 'addOpening', args: { id: 'opening:a', on: 'wall:a', edge: 0, atMm: 500, widthMm: 900, heightMm: 2100 } },
+  ]);
   const { doc } = play(pickTool, walled, 'tap 2900,1000  sweep 2900,1000 2900,1300', { off: true });
   expect(recordOf(doc, 'wall', 'wall:a')?.path[0]).toEqual([1000, 1300]);
   expect(recordOf(doc, 'opening', 'opening:a')?.atMm).toBe(500);

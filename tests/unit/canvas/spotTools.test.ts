@@ -11,10 +11,27 @@ const plan = planWith([room]);
 
 test('a tap each: entrance, reading, note', () => {
   const entrance = play(entranceTool, plan, 'tap 0,2000', { settings: { widthMm: 900, heightMm: 2000 } });
-  expect(recordsOf(entrance.doc, 'entrance')[0]).toMatchObject({ tag: 'M1', at: [0, 2000], widthMm: 900, heightMm: 2000 });
-  const reading = play(readingTool, plan, 'tap 1000,1000', { settings: { kind: 'rh_slab', value: 78, unit: '%' }, off: true });
-  expect(recordsOf(reading.doc, 'reading')[0]).toMatchObject({ tag: 'R1', at: [1000, 1000], kind: 'rh_slab', value: 78, unit: '%' });
-  const note = play(noteTool, plan, 'tap 1000,1000  tap 2000,1000', { settings: { text: 'Key at the gate' }, off: true });
+  expect(recordsOf(entrance.doc, 'entrance')[0]).toMatchObject({
+    tag: 'M1',
+    at: [0, 2000],
+    widthMm: 900,
+    heightMm: 2000,
+  });
+  const reading = play(readingTool, plan, 'tap 1000,1000', {
+    settings: { kind: 'rh_slab', value: 78, unit: '%' },
+    off: true,
+  });
+  expect(recordsOf(reading.doc, 'reading')[0]).toMatchObject({
+    tag: 'R1',
+    at: [1000, 1000],
+    kind: 'rh_slab',
+    value: 78,
+    unit: '%',
+  });
+  const note = play(noteTool, plan, 'tap 1000,1000  tap 2000,1000', {
+    settings: { text: 'Key at the gate' },
+    off: true,
+  });
   expect(recordsOf(note.doc, 'note').map(({ tag, text }) => [tag, text])).toEqual([
     ['N1', 'Key at the gate'],
     ['N2', 'Key at the gate'],
@@ -22,7 +39,10 @@ test('a tap each: entrance, reading, note', () => {
 });
 
 test('an obstruction of typed size by a tap at its middle', () => {
-  const round = play(obstructionTool, plan, 'tap 3000,2000', { settings: { form: 'circle', diameterMm: 450 }, off: true });
+  const round = play(obstructionTool, plan, 'tap 3000,2000', {
+    settings: { form: 'circle', diameterMm: 450 },
+    off: true,
+  });
   expect(recordsOf(round.doc, 'obstruction')[0]).toMatchObject({
     tag: 'B1',
     kind: 'column',
@@ -58,7 +78,14 @@ test('as a polygon it is drawn corner by corner', () => {
   });
   expect(recordsOf(doc, 'obstruction')[0]).toMatchObject({
     kind: 'pit',
-    shape: { form: 'polygon', ring: [[1000, 1000], [2000, 1000], [1500, 2000]] },
+    shape: {
+      form: 'polygon',
+      ring: [
+        [1000, 1000],
+        [2000, 1000],
+        [1500, 2000],
+      ],
+    },
   });
 });
 

@@ -13,7 +13,16 @@ const page = {
 };
 const slab = {
   name: 'drawSlab',
-  args: { id: 'slab:a', floor: FLOOR, ring: [[1000, 1000], [7000, 1000], [7000, 5000], [1000, 5000]] },
+  args: {
+    id: 'slab:a',
+    floor: FLOOR,
+    ring: [
+      [1000, 1000],
+      [7000, 1000],
+      [7000, 5000],
+      [1000, 5000],
+    ],
+  },
 };
 const plan = planWith([page, slab]);
 const settings = { page: 'page:a' };
@@ -57,7 +66,9 @@ test('the level line turns the page about the first end', () => {
 });
 
 test('ends off the page or too near, lengths out of nowhere: refused, and nothing is written', () => {
-  const { doc, refused } = play(trueTool, plan, 'type 500  tap -500,100  tap 1000,1000  tap 1010,1000  type 5000', { settings });
+  const { doc, refused } = play(trueTool, plan, 'type 500  tap -500,100  tap 1000,1000  tap 1010,1000  type 5000', {
+    settings,
+  });
   expect(refused).toEqual(['pickTwoEnds', 'pickOffPage', 'picksTooNear']);
   expect(doc).toBe(plan);
   expect(play(trueTool, plan, 'tap 1000,1000').refused).toEqual(['pageNeeded']);

@@ -11,19 +11,34 @@ const plan = planWith([room, wall, call('setEdge', { id: 'slab:a', edges: [1], k
 
 test('moving a corner keeps every edge as it was', () => {
   const doc = planWith([call('moveCorner', { id: 'slab:a', corner: 2, to: [7000, 5000] })], plan);
-  expect(ringOf(doc)).toEqual([[0, 0], [6000, 0], [7000, 5000], [0, 4000]]);
+  expect(ringOf(doc)).toEqual([
+    [0, 0],
+    [6000, 0],
+    [7000, 5000],
+    [0, 4000],
+  ]);
   expect(kindsOf(doc)).toEqual(['wall', 'open', 'wall', 'wall']);
 });
 
 test('a new corner splits an edge; both halves are of its kind', () => {
   const doc = planWith([call('addCorner', { id: 'slab:a', edge: 1, at: [6000, 1500] })], plan);
-  expect(ringOf(doc)).toEqual([[0, 0], [6000, 0], [6000, 1500], [6000, 4000], [0, 4000]]);
+  expect(ringOf(doc)).toEqual([
+    [0, 0],
+    [6000, 0],
+    [6000, 1500],
+    [6000, 4000],
+    [0, 4000],
+  ]);
   expect(kindsOf(doc)).toEqual(['wall', 'open', 'open', 'wall', 'wall']);
 });
 
 test('a corner taken out leaves the edge before it', () => {
   const doc = planWith([call('removeCorner', { id: 'slab:a', corner: 2 })], plan);
-  expect(ringOf(doc)).toEqual([[0, 0], [6000, 0], [0, 4000]]);
+  expect(ringOf(doc)).toEqual([
+    [0, 0],
+    [6000, 0],
+    [0, 4000],
+  ]);
   expect(kindsOf(doc)).toEqual(['wall', 'open', 'wall']);
   expect(refusalOf(doc, call('removeCorner', { id: 'slab:a', corner: 0 }))).toBe('tooFewCorners');
 });
@@ -71,16 +86,37 @@ test('a rectangular obstruction is made larger by its corner; the opposite one a
 
 test('an edge carried parallel slides along its neighbours', () => {
   const doc = planWith([
-    call('drawSlab', { id: 'slab:b', floor: FLOOR, ring: [[0, 0], [4000, 0], [3000, 2000], [1000, 2000]] }),
+    call('drawSlab', {
+      id: 'slab:b',
+      floor: FLOOR,
+      ring: [
+        [0, 0],
+        [4000, 0],
+        [3000, 2000],
+        [1000, 2000],
+      ],
+    }),
     call('moveEdge', { id: 'slab:b', edge: 2, byMm: 1000 }),
   ]);
   // Edge 2 runs to the left; to the right of that is up: the short side goes up by 1 m and grows to 3 m.
-  expect(recordOf(doc, 'slab', 'slab:b')?.outline.map(({ x, y }) => [x, y])).toEqual([[0, 0], [4000, 0], [3500, 1000], [500, 1000]]);
+  expect(recordOf(doc, 'slab', 'slab:b')?.outline.map(({ x, y }) => [x, y])).toEqual([
+    [0, 0],
+    [4000, 0],
+    [3500, 1000],
+    [500, 1000],
+  ]);
 });
 
 test('a wall with a doorway in it is carried as one straight run', () => {
   const doc = planWith([openingOn('slab:a', 0, 1000), call('moveEdge', { id: 'slab:a', edge: 0, byMm: -500 })], plan);
-  expect(ringOf(doc)).toEqual([[0, -500], [1000, -500], [1900, -500], [6000, -500], [6000, 4000], [0, 4000]]);
+  expect(ringOf(doc)).toEqual([
+    [0, -500],
+    [1000, -500],
+    [1900, -500],
+    [6000, -500],
+    [6000, 4000],
+    [0, 4000],
+  ]);
 });
 
 const openings = (doc: Doc) => recordOf(doc, 'opening', 'opening:a')?.atMm;
@@ -103,7 +139,9 @@ test('a wall that would become too short for its opening is refused', () => {
   expect(refusalOf(doored, call('moveCorner', { id: 'wall:a', corner: 2, to: [4000, 2400] }))).toBe('openingPastWall');
   expect(refusalOf(doored, call('addCorner', { id: 'wall:a', edge: 1, at: [4000, 2000] }))).toBe('openingOverCorner');
   const inFirst = planWith([openingOn('wall:a', 0, 2000)], plan);
-  expect(refusalOf(inFirst, call('moveCorner', { id: 'wall:a', corner: 0, to: [1500, 1000] }))).toBe('openingOverCorner');
+  expect(refusalOf(inFirst, call('moveCorner', { id: 'wall:a', corner: 0, to: [1500, 1000] }))).toBe(
+    'openingOverCorner',
+  );
 });
 
 test('records move together; an opening slides along its wall, and goes with it when both are moved', () => {

@@ -6,8 +6,16 @@ import { planStore } from '../../../src/model/store.ts';
 import { emptyPlan, FLOOR, planWith, room } from '../../support/handPlan.ts';
 
 const draw = (name: string, args: object): CommandCall => ({ name, args: { floor: FLOOR, ...args } });
-const ring = [[0, 0], [1000, 0], [1000, 1000], [0, 1000]];
-const path = [[0, 0], [1000, 0]];
+const ring = [
+  [0, 0],
+  [1000, 0],
+  [1000, 1000],
+  [0, 1000],
+];
+const path = [
+  [0, 0],
+  [1000, 0],
+];
 const crack = { path, widthMm: null, depthMm: null, behaviour: 'notJudged' };
 
 const each: readonly (readonly [name: string, id: string, args: object, tag: string])[] = [
@@ -37,34 +45,93 @@ test.each(each)('%s: writes one whole record with its tag', (name, id, args, tag
   expect(doc.get(id as 'slab:n')).toMatchObject({ floor: FLOOR, tag });
 });
 
-test.each(each)('%s: refuses a floor that is not there, an id of another kind, an id that is taken', (name, id, args) => {
-  const elsewhere = { name, args: { floor: 'floor:none', id, ...args } };
-  expect(refusalOf(emptyPlan, elsewhere)).toBe('unknownFloor');
-  expect(refusalOf(emptyPlan, draw(name, { id: 'photo:n', ...args }))).toBe('wrongKind');
-  expect(refusalOf(planWith([draw(name, { id, ...args })]), draw(name, { id, ...args }))).toBe('idTaken');
-});
+test.each(each)(
+  '%s: refuses a floor that is not there, an id of another kind, an id that is taken',
+  (name, id, args) => {
+    const elsewhere = { name, args: { floor: 'floor:none', id, ...args } };
+    expect(refusalOf(emptyPlan, elsewhere)).toBe('unknownFloor');
+    expect(refusalOf(emptyPlan, draw(name, { id: 'photo:n', ...args }))).toBe('wrongKind');
+    expect(refusalOf(planWith([draw(name, { id, ...args })]), draw(name, { id, ...args }))).toBe('idTaken');
+  },
+);
 
 test.each(['drawSlab', 'drawZone', 'drawFinding', 'drawOutOfScope'])('%s: refuses outlines that are none', (name) => {
   const id = `${name.slice(4, 5).toLowerCase()}${name.slice(5)}:n`;
-  const withRing = (points: unknown): string | null => refusalOf(emptyPlan, draw(name, { id, kind: 'oil_light', ring: points }));
-  expect(withRing([[0, 0], [1000, 0]])).toBe('tooFewCorners');
-  expect(withRing([[0, 0], [1000, 1000], [1000, 0], [0, 1000]])).toBe('crossesItself');
-  expect(withRing([[0, 0], [1000, 1000], [1000, 0], [0, 1500]])).toBe('crossesItself');
-  expect(withRing([[0, 0], [1000, 0], [2000, 0]])).toBe('noArea');
-  expect(withRing([[0, 0], [1000, 0], [1000, 0], [0, 1000]])).toBe('zeroLength');
-  expect(withRing([[0, 0], [1000, 0], [NaN, 7]])).toBe('notANumber');
+  const withRing = (points: unknown): string | null =>
+    refusalOf(emptyPlan, draw(name, { id, kind: 'oil_light', ring: points }));
+  expect(
+    withRing([
+      [0, 0],
+      [1000, 0],
+    ]),
+  ).toBe('tooFewCorners');
+  expect(
+    withRing([
+      [0, 0],
+      [1000, 1000],
+      [1000, 0],
+      [0, 1000],
+    ]),
+  ).toBe('crossesItself');
+  expect(
+    withRing([
+      [0, 0],
+      [1000, 1000],
+      [1000, 0],
+      [0, 1500],
+    ]),
+  ).toBe('crossesItself');
+  expect(
+    withRing([
+      [0, 0],
+      [1000, 0],
+      [2000, 0],
+    ]),
+  ).toBe('noArea');
+  expect(
+    withRing([
+      [0, 0],
+      [1000, 0],
+      [1000, 0],
+      [0, 1000],
+    ]),
+  ).toBe('zeroLength');
+  expect(
+    withRing([
+      [0, 0],
+      [1000, 0],
+      [NaN, 7],
+    ]),
+  ).toBe('notANumber');
 });
 
 test('lines refuse a single point and a length of nothing', () => {
-  const of = (points: unknown): string | null => refusalOf(emptyPlan, draw('drawCrack', { id: 'crack:n', ...crack, path: points }));
+  const of = (points: unknown): string | null =>
+    refusalOf(emptyPlan, draw('drawCrack', { id: 'crack:n', ...crack, path: points }));
   expect(of([[0, 0]])).toBe('tooFewCorners');
-  expect(of([[0, 0], [0.0001, 0]])).toBe('zeroLength');
+  expect(
+    of([
+      [0, 0],
+      [0.0001, 0],
+    ]),
+  ).toBe('zeroLength');
   expect(refusalOf(emptyPlan, draw('drawWall', { id: 'wall:n', path, thicknessMm: 0 }))).toBe('badValue');
-  expect(refusalOf(emptyPlan, draw('drawDimension', { id: 'dimension:n', from: [1, 1], to: [1, 1] }))).toBe('zeroLength');
+  expect(refusalOf(emptyPlan, draw('drawDimension', { id: 'dimension:n', from: [1, 1], to: [1, 1] }))).toBe(
+    'zeroLength',
+  );
 });
 
 test('coordinates land on the grid of 1/320 mm', () => {
-  const doc = planWith([draw('drawSlab', { id: 'slab:n', ring: [[0.001, 0], [1000.0016, 0], [1000, 1000.4]] })]);
+  const doc = planWith([
+    draw('drawSlab', {
+      id: 'slab:n',
+      ring: [
+        [0.001, 0],
+        [1000.0016, 0],
+        [1000, 1000.4],
+      ],
+    }),
+  ]);
   expect(recordOf(doc, 'slab', 'slab:n')?.outline.map(({ x, y }) => [x, y])).toEqual([
     [0, 0],
     [1000.003125, 0],

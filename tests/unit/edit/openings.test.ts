@@ -16,7 +16,10 @@ test('a doorway that fills its edge from corner to corner adds no corner', () =>
 
 test('at the end of an edge one jamb is the corner; the wall keeps its upstand', () => {
   const upstand = { kind: 'kerb', heightMm: 100, treat: 'keep' };
-  const doc = planWith([call('setUpstand', { id: 'slab:a', edges: [0], upstand }), openingOn('slab:a', 0, 5100, 900)], plan);
+  const doc = planWith(
+    [call('setUpstand', { id: 'slab:a', edges: [0], upstand }), openingOn('slab:a', 0, 5100, 900)],
+    plan,
+  );
   expect(outline(doc).map(({ x, edge }) => [x, edge.kind, edge.upstand?.kind])).toEqual([
     [0, 'wall', 'kerb'],
     [5100, 'doorway', undefined],
@@ -57,13 +60,19 @@ test('what does not fit is refused', () => {
   expect(refusalOf(doored, openingOn('slab:a', 1, 0))).toBe('edgeIsNoWall');
   expect(refusalOf(doored, openingOn('slab:a', 3, 3500))).toBe('openingTooLong');
   expect(refusalOf(doored, openingOn('crack:a', 0, 0))).toBe('openingNeedsWall');
-  expect(refusalOf(doored, call('setField', { id: 'opening:a', slot: 'widthMm', value: 2500 }))).toBe('openingOverCorner');
+  expect(refusalOf(doored, call('setField', { id: 'opening:a', slot: 'widthMm', value: 2500 }))).toBe(
+    'openingOverCorner',
+  );
   expect(refusalOf(doored, call('setField', { id: 'opening:a', slot: 'atMm', value: 4700 }))).toBe('openingPastWall');
 });
 
 test('removing a wall takes its openings along, and brings back only those', () => {
   const two = planWith(
-    [openingOn('wall:a', 0, 0), openingOn('wall:a', 0, 1500, 900, 'opening:b'), call('removeRecords', { ids: ['opening:b'] })],
+    [
+      openingOn('wall:a', 0, 0),
+      openingOn('wall:a', 0, 1500, 900, 'opening:b'),
+      call('removeRecords', { ids: ['opening:b'] }),
+    ],
     plan,
   );
   const gone = planWith([call('removeRecords', { ids: ['wall:a'] })], two);
@@ -99,5 +108,7 @@ test('upstands: set, taken away, refused where nothing rises', () => {
   expect(outline(off)).toEqual(outline(plan));
   expect(refusalOf(plan, call('setUpstand', { id: 'wall:a', edges: [0], upstand }))).toBe('upstandNeedsEdge');
   expect(refusalOf(plan, call('setUpstand', { id: 'slab:a', edges: [], upstand }))).toBe('unknownEdge');
-  expect(refusalOf(plan, call('setUpstand', { id: 'slab:a', edges: [0], upstand: { ...upstand, heightMm: 0 } }))).toBe('noSize');
+  expect(refusalOf(plan, call('setUpstand', { id: 'slab:a', edges: [0], upstand: { ...upstand, heightMm: 0 } }))).toBe(
+    'noSize',
+  );
 });

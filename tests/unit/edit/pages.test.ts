@@ -46,23 +46,57 @@ test('a new page is seen by a guess, and has no quantity', () => {
   const doc = planWith([page]);
   expect(isTrued(pageOf(doc))).toBe(false);
   expect(mapPoint(pageMatrix(pageOf(doc)), [600, 100])).toEqual([6000, 1000]);
-  expect(refusalOf(doc, call('placePage', { id: 'page:b', floor: FLOOR, name: '', image: '', widthPx: 0, heightPx: 9 }))).toBe('noSize');
-  expect(refusalOf(doc, call('placePage', { id: 'page:b', floor: 'floor:none', name: '', image: '', widthPx: 9, heightPx: 9 }))).toBe('unknownFloor');
+  expect(
+    refusalOf(doc, call('placePage', { id: 'page:b', floor: FLOOR, name: '', image: '', widthPx: 0, heightPx: 9 })),
+  ).toBe('noSize');
+  expect(
+    refusalOf(
+      doc,
+      call('placePage', { id: 'page:b', floor: 'floor:none', name: '', image: '', widthPx: 9, heightPx: 9 }),
+    ),
+  ).toBe('unknownFloor');
 });
 
 test('truing carries everything that was traced: places, sizes in the plan; not what was typed across it', () => {
   const doc = planWith([page, room, wall, openingOn('wall:a', 1, 600), column, post, true1]);
-  expect(recordOf(doc, 'slab', 'slab:a')?.outline.map(({ x, y }) => [x, y])).toEqual([[0, 0], [12_000, 0], [12_000, 8000], [0, 8000]]);
-  expect(recordOf(doc, 'wall', 'wall:a')).toMatchObject({ path: [[2000, 2000], [8000, 2000], [8000, 6000]], thicknessMm: 100 });
+  expect(recordOf(doc, 'slab', 'slab:a')?.outline.map(({ x, y }) => [x, y])).toEqual([
+    [0, 0],
+    [12_000, 0],
+    [12_000, 8000],
+    [0, 8000],
+  ]);
+  expect(recordOf(doc, 'wall', 'wall:a')).toMatchObject({
+    path: [
+      [2000, 2000],
+      [8000, 2000],
+      [8000, 6000],
+    ],
+    thicknessMm: 100,
+  });
   expect(recordOf(doc, 'opening', 'opening:a')).toMatchObject({ atMm: 7200, widthMm: 1800, heightMm: 2100 });
-  expect(recordOf(doc, 'obstruction', 'obstruction:a')?.shape).toMatchObject({ at: [6000, 4000], widthMm: 800, depthMm: 400, turnDeg: 90 });
+  expect(recordOf(doc, 'obstruction', 'obstruction:a')?.shape).toMatchObject({
+    at: [6000, 4000],
+    widthMm: 800,
+    depthMm: 400,
+    turnDeg: 90,
+  });
   expect(recordOf(doc, 'obstruction', 'obstruction:b')?.shape).toMatchObject({ at: [2000, 1000], diameterMm: 200 });
 });
 
 test('two scales: sizes grow by the direction they lie in', () => {
-  const doc = planWith([page, column, wall, openingOn('wall:a', 1, 600), call('truePage', { id: 'page:a', dimensions: [level, plumb] })]);
+  const doc = planWith([
+    page,
+    column,
+    wall,
+    openingOn('wall:a', 1, 600),
+    call('truePage', { id: 'page:a', dimensions: [level, plumb] }),
+  ]);
   // 20 mm a pixel across, 20.2 down; the column's width lies down the page.
-  expect(recordOf(doc, 'obstruction', 'obstruction:a')?.shape).toMatchObject({ at: [6000, 4040], widthMm: 808, depthMm: 400 });
+  expect(recordOf(doc, 'obstruction', 'obstruction:a')?.shape).toMatchObject({
+    at: [6000, 4040],
+    widthMm: 808,
+    depthMm: 400,
+  });
   expect(recordOf(doc, 'opening', 'opening:a')).toMatchObject({ atMm: 6000 + 1212, widthMm: 1818 });
 });
 
@@ -78,7 +112,14 @@ test('what stood there before the page came is right already, and stays', () => 
 });
 
 test('a second page beside a trued one does not carry the floor', () => {
-  const second = call('placePage', { id: 'page:b', floor: FLOOR, name: 'Detail', image: 'h', widthPx: 100, heightPx: 100 });
+  const second = call('placePage', {
+    id: 'page:b',
+    floor: FLOOR,
+    name: 'Detail',
+    image: 'h',
+    widthPx: 100,
+    heightPx: 100,
+  });
   const doc = planWith([page, true1, second]);
   const detail = recordOf(doc, 'page', 'page:b');
   expect(detail && carriesFloor(doc, detail)).toBe(false);

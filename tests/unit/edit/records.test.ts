@@ -21,12 +21,22 @@ const machine = call('addMachine', {
   },
 });
 const zone = call('drawZone', { id: 'zone:a', floor: FLOOR, ring: null });
-const pass = { method: 'grinder_small', machine: 'machine:small', abrasive: 'd30', times: 2, edgeMethod: 'grinder_hand', edgeTimes: 1 };
+const pass = {
+  method: 'grinder_small',
+  machine: 'machine:small',
+  abrasive: 'd30',
+  times: 2,
+  edgeMethod: 'grinder_hand',
+  edgeTimes: 1,
+};
 const recipe = call('setRecipe', {
   zone: 'zone:a',
   recipe: 'recipe:a',
   name: 'Grind',
-  passes: [{ id: 'pass:a', ...pass }, { id: 'pass:b', ...pass, abrasive: 'd80', times: 1 }],
+  passes: [
+    { id: 'pass:a', ...pass },
+    { id: 'pass:b', ...pass, abrasive: 'd80', times: 1 },
+  ],
 });
 const plan = planWith([room, machine, zone, recipe]);
 
@@ -42,8 +52,24 @@ test('fields: one, several, taken away; a value that does not fit is refused', (
   expect(refusalOf(plan, call('setFields', { ids: ['slab:a'], fields: {}, clear: ['floor'] }))).toBe('slotFixed');
   expect(refusalOf(plan, call('setField', { id: 'slab:none', slot: 'name', value: 'x' }))).toBe('unknownRecord');
   expect(refusalOf(named, call('setField', { id: 'slab:a', slot: 'name', value: 'Hall' }))).toBe('noChange');
-  const crossed = [[0, 0], [9, 9], [9, 0], [0, 9]];
-  const finding = planWith([call('drawFinding', { id: 'finding:a', floor: FLOOR, kind: 'oil_light', ring: [[0, 0], [9, 0], [9, 9]] })]);
+  const crossed = [
+    [0, 0],
+    [9, 9],
+    [9, 0],
+    [0, 9],
+  ];
+  const finding = planWith([
+    call('drawFinding', {
+      id: 'finding:a',
+      floor: FLOOR,
+      kind: 'oil_light',
+      ring: [
+        [0, 0],
+        [9, 0],
+        [9, 9],
+      ],
+    }),
+  ]);
   expect(refusalOf(finding, call('setField', { id: 'finding:a', slot: 'ring', value: crossed }))).toBe('crossesItself');
 });
 
@@ -63,17 +89,33 @@ test('a recipe writes its passes in order; editing it takes out the pass that is
   ]);
   expect(recordOf(plan, 'zone', 'zone:a')?.recipe).toBe('recipe:a');
   const swapped = planWith(
-    [call('setRecipe', { zone: 'zone:a', recipe: 'recipe:a', passes: [{ id: 'pass:c', ...pass }, { id: 'pass:a', ...pass }] })],
+    [
+      call('setRecipe', {
+        zone: 'zone:a',
+        recipe: 'recipe:a',
+        passes: [
+          { id: 'pass:c', ...pass },
+          { id: 'pass:a', ...pass },
+        ],
+      }),
+    ],
     plan,
   );
   expect(recordsOf(swapped, 'pass').map(({ id }) => id)).toEqual(['pass:c', 'pass:a']);
   expect(recordOf(swapped, 'recipe', 'recipe:a')?.name).toBe('Grind');
   const bad = (change: { readonly [key: string]: Json }): string | null =>
-    refusalOf(plan, call('setRecipe', { zone: 'zone:a', recipe: 'recipe:a', passes: [{ id: 'pass:a', ...pass, ...change }] }));
+    refusalOf(
+      plan,
+      call('setRecipe', { zone: 'zone:a', recipe: 'recipe:a', passes: [{ id: 'pass:a', ...pass, ...change }] }),
+    );
   expect(bad({ machine: 'machine:none' })).toBe('unknownMachine');
   expect(bad({ times: 0 })).toBe('passTimes');
-  expect(refusalOf(plan, call('setRecipe', { zone: 'zone:none', recipe: 'recipe:a', passes: [] }))).toBe('unknownRecord');
-  expect(refusalOf(plan, call('setRecipe', { zone: 'zone:a', recipe: 'recipe:b', passes: [{ id: 'pass:a', ...pass }] }))).toBe('idTaken');
+  expect(refusalOf(plan, call('setRecipe', { zone: 'zone:none', recipe: 'recipe:a', passes: [] }))).toBe(
+    'unknownRecord',
+  );
+  expect(
+    refusalOf(plan, call('setRecipe', { zone: 'zone:a', recipe: 'recipe:b', passes: [{ id: 'pass:a', ...pass }] })),
+  ).toBe('idTaken');
 });
 
 test('a machine in use stays; the job and its last floor stay', () => {
@@ -92,21 +134,43 @@ test('a machine in use stays; the job and its last floor stay', () => {
 
 test('order: a zone goes on top or under another one', () => {
   const more = planWith(
-    ['b', 'c'].map((letter) => call('drawZone', { id: `zone:${letter}`, floor: FLOOR, ring: [[0, 0], [900, 0], [900, 900]] })),
+    ['b', 'c'].map((letter) =>
+      call('drawZone', {
+        id: `zone:${letter}`,
+        floor: FLOOR,
+        ring: [
+          [0, 0],
+          [900, 0],
+          [900, 900],
+        ],
+      }),
+    ),
     plan,
   );
   const order = (doc: typeof plan): readonly string[] => recordsOf(doc, 'zone').map(({ id }) => id);
   expect(order(more)).toEqual(['zone:a', 'zone:b', 'zone:c']);
   const up = planWith([call('reorder', { id: 'zone:a', before: null })], more);
   expect(order(up)).toEqual(['zone:b', 'zone:c', 'zone:a']);
-  expect(order(planWith([call('reorder', { id: 'zone:a', before: 'zone:c' })], up))).toEqual(['zone:b', 'zone:a', 'zone:c']);
-  expect(order(planWith([call('reorder', { id: 'zone:c', before: 'zone:b' })], up))).toEqual(['zone:c', 'zone:b', 'zone:a']);
+  expect(order(planWith([call('reorder', { id: 'zone:a', before: 'zone:c' })], up))).toEqual([
+    'zone:b',
+    'zone:a',
+    'zone:c',
+  ]);
+  expect(order(planWith([call('reorder', { id: 'zone:c', before: 'zone:b' })], up))).toEqual([
+    'zone:c',
+    'zone:b',
+    'zone:a',
+  ]);
   expect(refusalOf(up, call('reorder', { id: 'zone:a', before: 'zone:none' }))).toBe('unknownRecord');
 });
 
 test('order: lists without keys, or with one key twice, get new ones', () => {
   const merged = new Map(plan);
-  for (const [letter, order] of [['b', 'i'], ['c', 'i'], ['d', undefined]] as const) {
+  for (const [letter, order] of [
+    ['b', 'i'],
+    ['c', 'i'],
+    ['d', undefined],
+  ] as const) {
     merged.set(`zone:${letter}`, { ...plan.get('zone:a'), ...(order ? { order } : { order: undefined }) });
   }
   const doc = planWith([call('reorder', { id: 'zone:c', before: 'zone:b' })], merged);
@@ -125,23 +189,33 @@ test('questions and results: an answer keeps who and when, a result needs both',
   const clearance = { result: 'clear', on: '2026-03-04', by: 'A. Scanner' };
   const cleared = planWith([call('recordClearance', { record: 'job:one', slot: 'inSlabLocated', clearance })], asked);
   expect(recordOf(cleared, 'job', 'job:one')?.inSlabLocated).toEqual(clearance);
-  expect(refusalOf(plan, call('recordClearance', { record: 'job:one', slot: 'inSlabLocated', clearance: { ...clearance, by: ' ' } }))).toBe(
-    'clearanceIncomplete',
-  );
+  expect(
+    refusalOf(
+      plan,
+      call('recordClearance', { record: 'job:one', slot: 'inSlabLocated', clearance: { ...clearance, by: ' ' } }),
+    ),
+  ).toBe('clearanceIncomplete');
 });
 
 test('ticks are set and changed under one id', () => {
-  const done = planWith([call('recordTick', { id: 'tick:a', of: 'zone:a', what: 'pass:a', done: true, on: '2026-03-05' })], plan);
+  const done = planWith(
+    [call('recordTick', { id: 'tick:a', of: 'zone:a', what: 'pass:a', done: true, on: '2026-03-05' })],
+    plan,
+  );
   const undone = planWith([call('recordTick', { id: 'tick:a', of: 'zone:a', what: 'pass:a', done: false })], done);
   expect(recordsOf(undone, 'tick')).toEqual([expect.objectContaining({ id: 'tick:a', done: false, what: 'pass:a' })]);
-  expect(refusalOf(plan, call('recordTick', { id: 'tick:a', of: 'zone:none', what: 'x', done: true }))).toBe('unknownRecord');
+  expect(refusalOf(plan, call('recordTick', { id: 'tick:a', of: 'zone:none', what: 'x', done: true }))).toBe(
+    'unknownRecord',
+  );
 });
 
 test('a job is started once, with its own copy of what it is given', () => {
   const start = call('startJob', {
     job: { id: 'job:new', fields: { name: 'Garage', units: 'imperial', currency: 'XTS' } },
     floor: { id: 'floor:new', fields: { name: 'Garage floor' } },
-    records: [{ id: 'machine:small', fields: (machine.args as { readonly fields: { readonly [slot: string]: Json } }).fields }],
+    records: [
+      { id: 'machine:small', fields: (machine.args as { readonly fields: { readonly [slot: string]: Json } }).fields },
+    ],
   });
   const doc = planWith([start], EMPTY_DOC);
   expect([...doc.keys()]).toEqual(['job:new', 'floor:new', 'machine:small']);
