@@ -57,6 +57,8 @@ const ORDER: readonly string[] = [
   'hours.machineAll',
   'hours.handAll',
   'hours.zone',
+  'hours.zonePerson',
+  'hours.work',
   'hours.setUp',
   'hours.moves',
   'hours.tearDown',

@@ -55,7 +55,7 @@ function money(code: string, formula: Formula, terms: readonly Term[]): Line {
 }
 
 /**
- * The price shared out over the zones by their likely hours. Each share is the rounded price up to and with the zone
+ * The price shared out over the zones by their likely person-hours. Each share is the rounded price up to and with the zone
  * less the rounded price up to it, so that the shares add up to the price to the cent.
  */
 export function priceShares(price: Line, zoneTotals: readonly Line[]): Line[] {

@@ -3,6 +3,7 @@ import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { Site } from './site.ts';
 import { allowanceTerm, chosen, lineTerm } from './terms.ts';
+import type { ZoneHours } from './zoneWorkHours.ts';
 
 /** Hours of the whole floor: lines of their own, crew hours, days and person-hours. */
 export interface SiteHours {
@@ -14,12 +15,27 @@ export interface SiteHours {
 const HOURS = { trade: 'hours', unit: 'h', zone: null, records: [] } as const;
 
 /**
- * Set-up, moves between zones, tear-down and daily starts on top of the hours of the zones. Crew hours are hours of the
- * whole crew; person-hours appear in the total alone.
+ * From the hours of the zones to crew hours, days and person-hours. Machine and hand work go on side by side as far as
+ * there are people: crew hours are the largest of machine hours, hand hours and person-hours / crew; then set-up,
+ * moves, tear-down and daily starts of the whole crew. Person-hours = crew hours x crew: everybody is paid all day.
  */
-export function siteHours(site: Site, zoneTotals: readonly Line[]): SiteHours {
+export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
   const { book } = site;
   const { crew, hoursADay } = book.pricing;
+  const crewTerm = chosen('crew', crew, 'persons', book.pricingRecord);
+  const [machine, hand, person] = [
+    zones.map((zone) => zone.machine),
+    zones.map((zone) => zone.hand),
+    zones.map((zone) => zone.person),
+  ] as const;
+  const sums = [machine, hand, person].map((lines) => sumOf(lines.map((line) => line.key)));
+  const [byMachine = number(0), byHand = number(0), byPerson = number(0)] = sums;
+  const work = makeLine({
+    ...HOURS,
+    code: 'hours.work',
+    formula: largest(byMachine, byHand, divide(byPerson, term('crew'))),
+    terms: [...[...machine, ...hand, ...person].map((line) => lineTerm(line.key, line)), crewTerm],
+  });
   const setUp = once('hours.setUp', 'set-up', allowanceTerm('set-up', book.rate('labour/set_up')));
   const tearDown = once('hours.tearDown', 'tear-down', allowanceTerm('tear-down', book.rate('labour/tear_down')));
   const moves = makeLine({
@@ -27,20 +43,19 @@ export function siteHours(site: Site, zoneTotals: readonly Line[]): SiteHours {
     code: 'hours.moves',
     formula: divide(multiply(term('moves between zones'), term('minutes each')), number(60)),
     terms: [
-      chosen('moves between zones', Math.max(0, zoneTotals.length - 1), 'number'),
+      chosen('moves between zones', Math.max(0, zones.length - 1), 'number'),
       allowanceTerm('minutes each', book.rate('labour/move_zone')),
     ],
   });
-  const work = [...zoneTotals, setUp, moves, tearDown];
-  const workTerms = work.map((line) => lineTerm(line.key, line));
-  const working = sumOf(workTerms.map(({ name }) => name));
-  const day = chosen('hours a day', hoursADay, 'h', book.pricingRecord);
+  const parts = [work, setUp, moves, tearDown];
+  const partTerms = parts.map((line) => lineTerm(line.key, line));
+  const together = sumOf(parts.map((line) => line.key));
   const days = makeLine({
     ...HOURS,
     code: 'days',
     unit: 'days',
-    formula: wholeUp(divide(working, term('hours a day'))),
-    terms: [...workTerms, day],
+    formula: wholeUp(divide(together, term('hours a day'))),
+    terms: [...partTerms, chosen('hours a day', hoursADay, 'h', book.pricingRecord)],
   });
   const starts = makeLine({
     ...HOURS,
@@ -51,16 +66,16 @@ export function siteHours(site: Site, zoneTotals: readonly Line[]): SiteHours {
   const crewHours = makeLine({
     ...HOURS,
     code: 'hours.crew',
-    formula: add(working, term(starts.key)),
-    terms: [...workTerms, lineTerm(starts.key, starts)],
+    formula: add(together, term(starts.key)),
+    terms: [...partTerms, lineTerm(starts.key, starts)],
   });
-  const person = makeLine({
+  const paid = makeLine({
     ...HOURS,
     code: 'hours.person',
     formula: multiply(term('crew hours'), term('crew')),
-    terms: [lineTerm('crew hours', crewHours), chosen('crew', crew, 'persons', book.pricingRecord)],
+    terms: [lineTerm('crew hours', crewHours), crewTerm],
   });
-  return { lines: [setUp, moves, tearDown, days, starts, crewHours, person], crewHours, days };
+  return { lines: [work, setUp, moves, tearDown, days, starts, crewHours, paid], crewHours, days };
 }
 
 function once(code: string, name: string, allowance: ReturnType<typeof allowanceTerm>): Line {

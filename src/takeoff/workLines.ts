@@ -22,8 +22,7 @@ export function workLines(site: Site): WorkLines {
   const free = site.zones.filter((zone) => zone.held === null);
   if (free.length === 0) return { lines: [], missingPrices: [] };
   const hours = free.map((zone) => zoneWorkHours(site, zone));
-  const totals = hours.map((each) => each.total);
-  const onSite = siteHours(site, totals);
+  const onSite = siteHours(site, hours);
   const material = materialOf(site);
   const work = [...hours.flatMap((each) => each.lines), ...onSite.lines, ...material];
   if (site.book.currency === null) return { lines: work, missingPrices: [] };
@@ -31,7 +30,17 @@ export function workLines(site: Site): WorkLines {
   const priced = priceLines(site.book, direct.lines);
   const price = priced.find((line) => line.code === 'money.price');
   return {
-    lines: [...work, ...direct.lines, ...priced, ...(price ? priceShares(price, totals) : [])],
+    lines: [
+      ...work,
+      ...direct.lines,
+      ...priced,
+      ...(price
+        ? priceShares(
+            price,
+            hours.map((each) => each.person),
+          )
+        : []),
+    ],
     missingPrices: direct.missing,
   };
 }

@@ -1,54 +1,94 @@
 import { edgeHours } from './edgeHours.ts';
-import { multiply, sumOf, term } from './formula.ts';
+import { add, multiply, sumOf, term } from './formula.ts';
 import { handHours } from './handHours.ts';
-import type { Line } from './line.ts';
+import type { Line, Term } from './line.ts';
 import { machineHours } from './machineHours.ts';
 import { makeLine } from './makeLine.ts';
+import { findingRowOf } from './rates/findings.ts';
+import { methodOf } from './rates/methods.ts';
 import { repairHours } from './repairHours.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { exact, factorTerm, lineTerm } from './terms.ts';
 
-/** All hours of one zone, and their sums: machine, hand, and both with what the time of work does to them. */
+/** All hours of one zone, and their sums with what the time of work does to them. */
 export interface ZoneHours {
   readonly lines: readonly Line[];
-  readonly total: Line;
+  readonly machine: Line;
+  readonly hand: Line;
+  readonly person: Line;
 }
 
-/** Crew hours of a zone. Only for a zone that no hold forbids: a held zone has no hours, rates or price. */
+/**
+ * Hours of a zone, each line in hours of the crew that its method takes (mostly one person): machine, hand, both, and
+ * person-hours. Only for a zone that no hold forbids: a held zone has no hours, rates or price.
+ */
 export function zoneWorkHours(site: Site, zone: ZoneWork): ZoneHours {
-  const machine = machineHours(site, zone);
-  const hand = [...edgeHours(site, zone), ...handHours(site, zone), ...repairHours(site, zone)];
-  const machineSum = sumOfLines('hours.machineAll', zone, machine);
-  const handSum = sumOfLines('hours.handAll', zone, hand);
+  const byMachine = machineHours(site, zone);
+  const byHand = [...edgeHours(site, zone), ...handHours(site, zone), ...repairHours(site, zone)];
+  const machine = sumLine('hours.machineAll', site, zone, byMachine);
+  const hand = sumLine('hours.handAll', site, zone, byHand);
   const total = makeLine({
+    ...base(zone),
     code: 'hours.zone',
-    trade: 'hours',
-    unit: 'h',
-    zone: zone.prep.zone,
-    records: zone.prep.zone === 'rest' ? [] : [zone.prep.zone],
-    formula: multiply(sumOf(['machine', 'hand']), term('time of work')),
-    terms: [lineTerm('machine', machineSum), lineTerm('hand', handSum), timeTerm(site, zone)],
+    formula: sumOf(['machine', 'hand']),
+    terms: [lineTerm('machine', machine), lineTerm('hand', hand)],
   });
-  return { lines: [...machine, ...hand, machineSum, handSum, total], total };
+  const person = personHours(site, zone, [...byMachine, ...byHand]);
+  return { lines: [...byMachine, ...byHand, machine, hand, total, person], machine, hand, person };
 }
 
-function sumOfLines(code: string, { prep }: ZoneWork, lines: readonly Line[]): Line {
+function base({ prep }: ZoneWork) {
+  return { trade: 'hours', unit: 'h', zone: prep.zone, records: prep.zone === 'rest' ? [] : [prep.zone] } as const;
+}
+
+function sumLine(code: string, site: Site, zone: ZoneWork, lines: readonly Line[]): Line {
   const terms = lines.map((line) => lineTerm(line.key, line));
   return makeLine({
+    ...base(zone),
     code,
-    trade: 'hours',
-    unit: 'h',
-    zone: prep.zone,
-    records: prep.zone === 'rest' ? [] : [prep.zone],
-    formula: sumOf(terms.map(({ name }) => name)),
-    terms,
+    formula: multiply(sumOf(terms.map(({ name }) => name)), term('time of work')),
+    terms: [...terms, timeTerm(site, zone)],
   });
 }
 
 /** Night, an occupied building, heat and cold take more hours for the same work. */
-function timeTerm(site: Site, { prep }: ZoneWork) {
+function timeTerm(site: Site, { prep }: ZoneWork): Term {
   const time = prep.record?.time ?? 'normal';
   return time === 'normal'
     ? exact('time of work', 1, 'factor')
     : factorTerm('time of work', site.book.rate(`factors/time/${time}`));
+}
+
+/** Each line times the persons that its method takes. */
+function personHours(site: Site, zone: ZoneWork, lines: readonly Line[]): Line {
+  const several = lines.filter((line) => crewOf(line, zone) > 1);
+  const crewName = (line: Line): string => `${line.key}, persons`;
+  return makeLine({
+    ...base(zone),
+    code: 'hours.zonePerson',
+    formula: multiply(
+      add(
+        ...lines.map((line) =>
+          several.includes(line) ? multiply(term(line.key), term(crewName(line))) : term(line.key),
+        ),
+      ),
+      term('time of work'),
+    ),
+    terms: [
+      ...lines.map((line) => lineTerm(line.key, line)),
+      ...several.map((line) => exact(crewName(line), crewOf(line, zone), 'persons')),
+      timeTerm(site, zone),
+    ],
+  });
+}
+
+function crewOf(line: Line, { prep }: ZoneWork): number {
+  if (line.code.startsWith('hours.finding.')) {
+    const kind = line.code.slice('hours.finding.'.length);
+    return methodOf(findingRowOf(kind)?.method ?? '')?.crew ?? 1;
+  }
+  if (line.code !== 'hours.machine') return 1;
+  const of = line.key.split('|')[2];
+  const pass = prep.passes.find((each, i) => (each.record ?? `pass-${i + 1}`) === of);
+  return methodOf(pass?.method ?? '')?.crew ?? 1;
 }

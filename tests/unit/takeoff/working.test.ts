@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { evaluate } from '../../../src/takeoff/formula.ts';
 import type { Formula, Line } from '../../../src/takeoff/line.ts';
-import { docOf, FLOOR, jobCells, rectangle, slabCells } from '../../support/jobPlans.ts';
+import { defaultMoneyCells } from '../../../src/takeoff/rates/defaults.ts';
+import { docOf, FLOOR, jobCells, rectangle, set, slabCells, withCells } from '../../support/jobPlans.ts';
 import { richJob } from '../../support/richJob.ts';
 
 const jobs = [
@@ -83,6 +84,13 @@ describe.each(jobs)('every line of %s', (_, doc) => {
   });
 });
 
+/** Two persons on a breaker: the second one's hours come on top. */
+function hours2(lines: readonly Line[]): number {
+  return lines
+    .filter((line) => line.code === 'hours.finding.hollow')
+    .reduce((sum, line) => sum + line.quantity.likely, 0);
+}
+
 describe('sums', () => {
   const { lines, measure } = takeoff(richJob(), FLOOR);
   const sum = (code: string): number =>
@@ -95,9 +103,20 @@ describe('sums', () => {
     expect(sum('field') + sum('strip') + sum('handArea')).toBeCloseTo(measure.netM2, 2);
   });
 
-  test('hours of the zones and of the site make the crew hours', () => {
+  test('machine and hand side by side and the hours of the site make the crew hours', () => {
     const site = one('hours.setUp') + one('hours.moves') + one('hours.tearDown') + one('hours.dailyStart');
-    expect(sum('hours.zone') + site).toBeCloseTo(one('hours.crew'), 9);
+    expect(one('hours.work') + site).toBeCloseTo(one('hours.crew'), 9);
+    expect(sum('hours.machineAll') + sum('hours.handAll')).toBeCloseTo(sum('hours.zone'), 9);
+    expect(one('hours.work')).toBeGreaterThanOrEqual(Math.max(sum('hours.machineAll'), sum('hours.handAll')) - 1e-9);
+    // Nobody works for nothing: paid hours cover the person-hours of every task.
+    expect(one('hours.person')).toBeGreaterThanOrEqual(sum('hours.zonePerson'));
+  });
+
+  test('a crew of one does machine and hand work one after the other', () => {
+    const alone = takeoff(withCells(richJob(), defaultMoneyCells(), set('pricing:job', 'crew', 1)), FLOOR).lines;
+    const hours = (code: string): number =>
+      alone.filter((line) => line.code === code).reduce((s, line) => s + line.quantity.likely, 0);
+    expect(hours('hours.work')).toBeCloseTo(hours('hours.machineAll') + hours('hours.handAll') + hours2(alone), 6);
   });
 
   test('shares of the zones make the price to the cent, in each case', () => {
