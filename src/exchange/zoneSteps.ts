@@ -42,9 +42,12 @@ const TOUCH_M2 = 1e-4;
 export function zoneSteps(input: StepsInput): readonly ZoneStep[] {
   const { doc, floor, prep, measure } = input;
   const zone: RecordId = prep.zone === 'rest' ? (prep.record?.id ?? floor) : prep.zone;
-  const passes = prep.passes.map(
-    (pass, index): ZoneStep => ({ kind: 'pass', of: pass.record ?? zone, what: `pass ${String(index + 1)}`, pass }),
-  );
+  const passes = prep.passes.map((pass, index): ZoneStep => ({
+    kind: 'pass',
+    of: pass.record ?? zone,
+    what: `pass ${String(index + 1)}`,
+    pass,
+  }));
   const early = passes.length > 1 ? passes.slice(0, 1) : [];
   const late = passes.length > 1 ? passes.slice(1) : passes;
   const findings = onFloor(doc, 'finding', floor)
@@ -64,14 +67,18 @@ export function zoneSteps(input: StepsInput): readonly ZoneStep[] {
 }
 
 function crackStep({ doc, floor, measure }: StepsInput, zone: RecordId): ZoneStep[] {
-  const filled = onFloor(doc, 'crack', floor).filter((crack) => isChased(crack) && (measure.lengthM[crack.id] ?? 0) > 0);
+  const filled = onFloor(doc, 'crack', floor).filter(
+    (crack) => isChased(crack) && (measure.lengthM[crack.id] ?? 0) > 0,
+  );
   if (filled.length === 0) return [];
   const metres = filled.reduce((sum, crack) => sum + (measure.lengthM[crack.id] ?? 0), 0);
   return [{ kind: 'cracks', of: zone, what: 'cracks', tags: filled.map((crack) => crack.tag), metres }];
 }
 
 function jointStep({ doc, floor, measure }: StepsInput, zone: RecordId): ZoneStep[] {
-  const filled = onFloor(doc, 'joint', floor).filter((joint) => joint.treat === 'filled' && joint.kind !== 'isolation' && (measure.lengthM[joint.id] ?? 0) > 0);
+  const filled = onFloor(doc, 'joint', floor).filter(
+    (joint) => joint.treat === 'filled' && joint.kind !== 'isolation' && (measure.lengthM[joint.id] ?? 0) > 0,
+  );
   if (filled.length === 0) return [];
   const metres = filled.reduce((sum, joint) => sum + (measure.lengthM[joint.id] ?? 0), 0);
   return [{ kind: 'joints', of: zone, what: 'joints', tags: filled.map((joint) => joint.tag), metres }];

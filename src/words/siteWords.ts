@@ -59,7 +59,8 @@ export const crewText = {
 export const handoverText = {
   readings: 'Readings',
   noReadings: 'No reading yet',
-  noReadingsHelp: 'Moisture, pH, temperatures, hardness, pull-off, profile. Each needs an instrument, a time and a name.',
+  noReadingsHelp:
+    'Moisture, pH, temperatures, hardness, pull-off, profile. Each needs an instrument, a time and a name.',
   addReading: 'Add a reading',
   editReading: 'Change',
   kind: 'What was measured',

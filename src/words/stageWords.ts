@@ -6,7 +6,9 @@ export type AnswerCode = NonNullable<Job[QuestionSlot]>['answer'];
 
 export const questionSlots: readonly QuestionSlot[] = ['builtBefore1981', 'coatingOrTile', 'inSlab', 'gasAppliance'];
 
-export const questionWords: Readonly<Record<QuestionSlot, { readonly ask: string; readonly notes: Readonly<Record<AnswerCode | 'open', string>> }>> = {
+export const questionWords: Readonly<
+  Record<QuestionSlot, { readonly ask: string; readonly notes: Readonly<Record<AnswerCode | 'open', string>> }>
+> = {
   builtBefore1981: {
     ask: 'Built 1980 or earlier?',
     notes: {
@@ -57,9 +59,10 @@ export const questionsText = {
   intro: 'They are asked on site. "Don\'t know" counts as open.',
   answeredBy: (by: string | undefined, on: string): string => (by ? `${by}, ${on}` : on),
   who: 'Who answers',
-  whoHelp: 'Kept with each answer, with today\'s date.',
+  whoHelp: "Kept with each answer, with today's date.",
   notAnOffer: 'Not an offer',
-  open: (count: number): string => (count === 1 ? 'One question is still open' : `${inWords(count)} questions are still open`),
+  open: (count: number): string =>
+    count === 1 ? 'One question is still open' : `${inWords(count)} questions are still open`,
   openHolds: (count: number): string => (count === 1 ? 'One hold stands' : `${inWords(count)} holds stand`),
   ready: 'All four questions are answered',
   sample: 'With sample wages and prices',
@@ -160,7 +163,8 @@ export const prepText = {
   inField: 'In the field',
   atEdge: 'At the edge',
   toolGives: (tool: string, csp: string): string => `${tool} gives ${csp}.`,
-  edgeMust: 'Edges must reach the profile of the zone too: choose another edge tool, or agree on the difference in writing before work starts.',
+  edgeMust:
+    'Edges must reach the profile of the zone too: choose another edge tool, or agree on the difference in writing before work starts.',
   splits: 'How the zone splits',
   edgeStrip: (tool: string): string => `${tool}, edge strip`,
   tightSpot: (tool: string, tag: string): string => `${tool}, tight spot ${tag}`,
@@ -175,8 +179,10 @@ export const prepText = {
   noMachine: 'No machine: the whole zone is hand work.',
   edgeMetres: (metres: string): string => `${metres} of edge, corners included.`,
   edgeMetresStrip: (metres: string, strip: string): string => `${metres} of edge, ${strip} wide with the lap.`,
-  cannotEnter: (passage: string, clear: string, needs: string): string => `Cannot enter: ${passage} is ${clear} clear, needs ${needs}.`,
-  tooLow: (passage: string, clear: string, needs: string): string => `Cannot enter: ${passage} is ${clear} high, needs ${needs}.`,
+  cannotEnter: (passage: string, clear: string, needs: string): string =>
+    `Cannot enter: ${passage} is ${clear} clear, needs ${needs}.`,
+  tooLow: (passage: string, clear: string, needs: string): string =>
+    `Cannot enter: ${passage} is ${clear} high, needs ${needs}.`,
   noWayIn: 'Cannot enter: no way in is wide enough.',
   gap: (needs: string): string => `Too narrow or too small for the head: it needs ${needs}.`,
   hoursAndPrice: 'Hours and price of the zone',

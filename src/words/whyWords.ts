@@ -1,6 +1,6 @@
 /** Where a number comes from, in words, by its provenance mark (docs/sources.md). */
 const provenanceSays: Readonly<Record<string, string>> = {
-  R: 'read in the issuer\'s own text',
+  R: "read in the issuer's own text",
   R2: 'read second-hand',
   M: 'from memory of a named document',
   P: 'common practice, no source',
@@ -72,18 +72,24 @@ export const whyText = {
 
 export const rateText = {
   title: 'Rate book of this job',
-  intro: 'The job keeps the rates it was priced with. Low, likely and high are as they are, not hours: a high rate makes few hours.',
+  intro:
+    'The job keeps the rates it was priced with. Low, likely and high are as they are, not hours: a high rate makes few hours.',
   edit: 'Change',
   rateOf: (name: string): string => `Rate: ${name}`,
   low: 'Low',
   likely: 'Likely',
   high: 'High',
   save: 'Keep this rate',
-  back: 'Back to the book\'s value',
+  back: "Back to the book's value",
   cancel: 'Leave it',
   order: 'Low, likely and high have to rise in that order.',
   positive: 'A rate is more than 0.',
-  tables: { methods: 'Machines and methods', labour: 'Hand and site work', factors: 'Factors', consumables: 'Tooling and material' },
+  tables: {
+    methods: 'Machines and methods',
+    labour: 'Hand and site work',
+    factors: 'Factors',
+    consumables: 'Tooling and material',
+  },
   search: 'Find a rate',
   none: 'No rate has these words in its name.',
   close: 'Done',

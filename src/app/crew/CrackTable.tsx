@@ -49,7 +49,13 @@ function CrackRow({ crack, metres }: { readonly crack: Held<'crack'>; readonly m
       <td>{crack.widthMm === null ? '–' : figureText(showFineSize(crack.widthMm, units))}</td>
       <td>{crackDoText(crack, units)}</td>
       <td>
-        <button type="button" role="checkbox" aria-checked={done} aria-label={`${crewText.done}: ${crack.tag}`} onClick={() => setTick(crack.id, 'crack', !done)}>
+        <button
+          type="button"
+          role="checkbox"
+          aria-checked={done}
+          aria-label={`${crewText.done}: ${crack.tag}`}
+          onClick={() => setTick(crack.id, 'crack', !done)}
+        >
           <span className={cx(css.box, css.small, done && css.done)}>{done && <Icon name="done" />}</span>
         </button>
       </td>

@@ -45,6 +45,8 @@ export function MapSheets(): ReactElement {
           <p>{crewText.saveCopyHelp}</p>
         </div>
       </div>
+      {/* Nothing in it can be pressed: without a tab stop the keyboard could not scroll it. */}
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
       <div className={css.pages} role="region" aria-label={crewText.pages} tabIndex={0}>
         {pages.map((page, index) => (
           <figure key={crewText.page(index + 1, pages.length)} className={css.page}>
@@ -56,7 +58,13 @@ export function MapSheets(): ReactElement {
       {createPortal(
         <div className={print.paper} aria-hidden="true">
           {pages.map((page, index) => (
-            <SheetImage key={crewText.page(index + 1, pages.length)} page={page} name={crewText.title} className={print.sheet ?? ''} trueSize />
+            <SheetImage
+              key={crewText.page(index + 1, pages.length)}
+              page={page}
+              name={crewText.title}
+              className={print.sheet ?? ''}
+              trueSize
+            />
           ))}
         </div>,
         document.body,

@@ -21,7 +21,13 @@ export function StepRow({ step, number, csp }: StepRowProps): ReactElement {
   const done = tick?.done ?? false;
   const words = stepText(step, units, csp);
   return (
-    <button type="button" role="checkbox" aria-checked={done} className={css.step} onClick={() => setTick(step.of, step.what, !done)}>
+    <button
+      type="button"
+      role="checkbox"
+      aria-checked={done}
+      className={css.step}
+      onClick={() => setTick(step.of, step.what, !done)}
+    >
       <span className={cx(css.box, done && css.done)}>{done ? <Icon name="done" /> : number}</span>
       <span className={css.words}>
         <b>{words.main}</b>

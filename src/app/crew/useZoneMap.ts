@@ -5,7 +5,10 @@ import type { ZoneMapPage } from '../../exchange/zoneMapInput.ts';
 import { useDoc, useFloor, useTakeoff, useUnits } from '../plan.ts';
 
 /** Pages of the zone map, drawn again when the plan or its numbers change; a sentence when the scale is not as asked. */
-export function useZoneMap(sheet: Sheet, scale: number | null): { readonly pages: readonly ZoneMapPage[]; readonly fault: string | null } {
+export function useZoneMap(
+  sheet: Sheet,
+  scale: number | null,
+): { readonly pages: readonly ZoneMapPage[]; readonly fault: string | null } {
   const doc = useDoc((now) => now);
   const floor = useFloor();
   const units = useUnits();

@@ -32,7 +32,11 @@ export function Notes(): ReactElement {
             <Button size="desk" aria-label={`${handoverText.editReading} ${note.tag}`} onClick={() => setOpen(note)}>
               {handoverText.editReading}
             </Button>
-            <Button size="desk" aria-label={`${handoverText.remove} ${note.tag}`} onClick={() => run('removeRecords', { ids: [note.id] })}>
+            <Button
+              size="desk"
+              aria-label={`${handoverText.remove} ${note.tag}`}
+              onClick={() => run('removeRecords', { ids: [note.id] })}
+            >
               {handoverText.remove}
             </Button>
           </li>
@@ -43,7 +47,13 @@ export function Notes(): ReactElement {
   );
 }
 
-function NoteDialog({ note, onClose }: { readonly note: Held<'note'> | null; readonly onClose: () => void }): ReactElement {
+function NoteDialog({
+  note,
+  onClose,
+}: {
+  readonly note: Held<'note'> | null;
+  readonly onClose: () => void;
+}): ReactElement {
   const floor = useFloor();
   const [text, setText] = useState(note?.text ?? '');
   const [asked, setAsked] = useState(false);
@@ -72,7 +82,15 @@ function NoteDialog({ note, onClose }: { readonly note: Held<'note'> | null; rea
         </>
       }
     >
-      <TextField label={handoverText.note} lines value={text} onSet={setText} onType={setText} fault={asked && text.trim() === '' ? handoverText.needsNote : null} autoFocus />
+      <TextField
+        label={handoverText.note}
+        lines
+        value={text}
+        onSet={setText}
+        onType={setText}
+        fault={asked && text.trim() === '' ? handoverText.needsNote : null}
+        autoFocus
+      />
     </Dialog>
   );
 }

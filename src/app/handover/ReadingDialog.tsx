@@ -54,7 +54,13 @@ const passesOf: Readonly<Record<Verdict, boolean | null>> = { yes: true, no: fal
 const verdicts = (['yes', 'no', 'unknown'] as const).map((value) => ({ value, words: handoverText.verdicts[value] }));
 
 /** One reading: what, how much, when, by whom, with what. The limit of the table is shown and can be written over. */
-export function ReadingDialog({ reading, onClose }: { readonly reading: Held<'reading'> | null; readonly onClose: () => void }): ReactElement {
+export function ReadingDialog({
+  reading,
+  onClose,
+}: {
+  readonly reading: Held<'reading'> | null;
+  readonly onClose: () => void;
+}): ReactElement {
   const floor = useFloor();
   const zones = useZones();
   const [draft, setDraft] = useState(() => draftOf(reading));
@@ -121,26 +127,73 @@ export function ReadingDialog({ reading, onClose }: { readonly reading: Held<'re
         }}
       />
       <div className={css.pair}>
-        <TextField label={handoverText.value} value={draft.value} onSet={() => undefined} onType={(text) => more({ value: text })} fault={asked ? faults.value : null} />
-        <TextField label={handoverText.unit} value={draft.unit} onSet={() => undefined} onType={(unit) => more({ unit })} />
+        <TextField
+          label={handoverText.value}
+          value={draft.value}
+          onSet={() => undefined}
+          onType={(text) => more({ value: text })}
+          fault={asked ? faults.value : null}
+        />
+        <TextField
+          label={handoverText.unit}
+          value={draft.unit}
+          onSet={() => undefined}
+          onType={(unit) => more({ unit })}
+        />
       </div>
       <TextField
         label={handoverText.limit}
         value={draft.limit}
         onSet={() => undefined}
         onType={(limit) => more({ limit })}
-        say={row ? `${handoverText.limitFrom} ${sourceSays(row.source, row.provenance, row.fromMemory)}.` : handoverText.limitFrom}
+        say={
+          row
+            ? `${handoverText.limitFrom} ${sourceSays(row.source, row.provenance, row.fromMemory)}.`
+            : handoverText.limitFrom
+        }
       />
-      <Choice label={handoverText.verdict} value={verdict} options={verdicts} onChoose={(answer) => more({ verdict: answer })} />
+      <Choice
+        label={handoverText.verdict}
+        value={verdict}
+        options={verdicts}
+        onChoose={(answer) => more({ verdict: answer })}
+      />
       <div className={css.pair}>
-        <TextField label={handoverText.on} value={draft.on} onSet={() => undefined} onType={(on) => more({ on })} fault={asked ? faults.on : null} />
-        <TextField label={handoverText.by} value={draft.by} onSet={() => undefined} onType={(by) => more({ by })} fault={asked ? faults.by : null} />
-        <TextField label={handoverText.instrument} value={draft.instrument} onSet={() => undefined} onType={(instrument) => more({ instrument })} />
-        <TextField label={handoverText.serial} value={draft.serial} onSet={() => undefined} onType={(serial) => more({ serial })} />
+        <TextField
+          label={handoverText.on}
+          value={draft.on}
+          onSet={() => undefined}
+          onType={(on) => more({ on })}
+          fault={asked ? faults.on : null}
+        />
+        <TextField
+          label={handoverText.by}
+          value={draft.by}
+          onSet={() => undefined}
+          onType={(by) => more({ by })}
+          fault={asked ? faults.by : null}
+        />
+        <TextField
+          label={handoverText.instrument}
+          value={draft.instrument}
+          onSet={() => undefined}
+          onType={(instrument) => more({ instrument })}
+        />
+        <TextField
+          label={handoverText.serial}
+          value={draft.serial}
+          onSet={() => undefined}
+          onType={(serial) => more({ serial })}
+        />
       </div>
       {!reading && zones.length > 0 && (
         <div>
-          <Picker label={handoverText.where} value={zone} options={zones.map((each) => ({ value: each.id, words: zoneName(each) }))} onPick={setZone} />
+          <Picker
+            label={handoverText.where}
+            value={zone}
+            options={zones.map((each) => ({ value: each.id, words: zoneName(each) }))}
+            onPick={setZone}
+          />
           <p>{handoverText.whereHelp}</p>
         </div>
       )}

@@ -41,7 +41,13 @@ export function Readings(): ReactElement {
   );
 }
 
-function ReadingRow({ reading, onEdit }: { readonly reading: Held<'reading'>; readonly onEdit: () => void }): ReactElement {
+function ReadingRow({
+  reading,
+  onEdit,
+}: {
+  readonly reading: Held<'reading'>;
+  readonly onEdit: () => void;
+}): ReactElement {
   const picked = useSession((now) => now.picked.includes(reading.id));
   const row = readingOf(reading.kind);
   const taken = [reading.takenOn, reading.takenBy, reading.instrument].filter(Boolean).join(', ');

@@ -48,7 +48,15 @@ function ZoneWorkDone({ zone }: { readonly zone: CrewZone }): ReactElement {
         )}
       </span>
       <div className={css.hours}>
-        <NumberField label={handoverText.actual} unit="h" value={actual} optional min={0} max={10_000} onSet={(value) => setHours(zone.id, value)} />
+        <NumberField
+          label={handoverText.actual}
+          unit="h"
+          value={actual}
+          optional
+          min={0}
+          max={10_000}
+          onSet={(value) => setHours(zone.id, value)}
+        />
       </div>
     </div>
   );

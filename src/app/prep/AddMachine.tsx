@@ -45,7 +45,13 @@ export function AddMachine({ onAdded, onClose }: AddMachineProps): ReactElement 
         </>
       }
     >
-      <Picker label={machineText.pick} value={method} empty={machineText.needsKind} options={options} onPick={setMethod} />
+      <Picker
+        label={machineText.pick}
+        value={method}
+        empty={machineText.needsKind}
+        options={options}
+        onPick={setMethod}
+      />
       <TextField label={machineText.name} value={name} onSet={setName} onType={setName} />
       <p className={css.note}>{machineText.unsourced}</p>
     </Dialog>

@@ -14,7 +14,15 @@ import type { PlannedMachine } from '../../takeoff/prep.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
 import { machineText } from '../../words/stageWords.ts';
 
-const sizes = ['cutWidthMm', 'bodyWidthMm', 'bodyLengthMm', 'heightMm', 'smallestOpeningMm', 'turningMm', 'lapMm'] as const;
+const sizes = [
+  'cutWidthMm',
+  'bodyWidthMm',
+  'bodyLengthMm',
+  'heightMm',
+  'smallestOpeningMm',
+  'turningMm',
+  'lapMm',
+] as const;
 const faces = ['wall', 'obstruction', 'drop', 'stop'] as const;
 
 const sizeWords: Readonly<Record<(typeof sizes)[number], string>> = {
@@ -30,7 +38,8 @@ const sizeWords: Readonly<Record<(typeof sizes)[number], string>> = {
 /** One change to a machine; a stand-in from the book becomes a machine of the job with its first change. */
 function setMachine(machine: PlannedMachine, fields: Readonly<Record<string, Json>>): void {
   const doc = planStoreNow().getState();
-  const own = recordOf(doc, 'machine', machine.id) ?? recordsOf(doc, 'machine').find((each) => each.method === machine.method);
+  const own =
+    recordOf(doc, 'machine', machine.id) ?? recordsOf(doc, 'machine').find((each) => each.method === machine.method);
   if (own) {
     run('setFields', { ids: [own.id], fields });
     return;
@@ -40,15 +49,33 @@ function setMachine(machine: PlannedMachine, fields: Readonly<Record<string, Jso
 }
 
 /** Sizes, clearances and lap of a machine: what its reach is computed from. */
-export function MachineSheet({ machine: asked, onClose }: { readonly machine: PlannedMachine; readonly onClose: () => void }): ReactElement {
+export function MachineSheet({
+  machine: asked,
+  onClose,
+}: {
+  readonly machine: PlannedMachine;
+  readonly onClose: () => void;
+}): ReactElement {
   const units = useUnits();
-  const machine = useDoc((doc) => recordOf(doc, 'machine', asked.id) ?? recordsOf(doc, 'machine').find((each) => each.method === asked.method) ?? asked);
+  const machine = useDoc(
+    (doc) =>
+      recordOf(doc, 'machine', asked.id) ??
+      recordsOf(doc, 'machine').find((each) => each.method === asked.method) ??
+      asked,
+  );
   const set = (fields: Readonly<Record<string, Json>>): void => setMachine(asked, fields);
   return (
-    <Dialog title={machineText.title} open wide onClose={onClose} foot={<Button onClick={onClose}>{machineText.close}</Button>}>
+    <Dialog
+      title={machineText.title}
+      open
+      wide
+      onClose={onClose}
+      foot={<Button onClick={onClose}>{machineText.close}</Button>}
+    >
       <TextField label={machineText.name} value={machine.name} onSet={(name) => name !== '' && set({ name })} />
       <p className={css.note}>
-        {methodOf(machine.method)?.term ?? machine.method}. {machineText.needs(figureText(showLength(passageMm(machine), units)))}
+        {methodOf(machine.method)?.term ?? machine.method}.{' '}
+        {machineText.needs(figureText(showLength(passageMm(machine), units)))}
       </p>
       <div className={css.fields}>
         {sizes.map((slot) => (
@@ -72,7 +99,7 @@ export function MachineSheet({ machine: asked, onClose }: { readonly machine: Pl
             kind="size"
             mm={machine.clearanceMm[face]}
             maxMm={5000}
-            onSet={(mm) => mm !== null && set({ clearanceMm: { ...machine.clearanceMm, [face]: mm } as Json })}
+            onSet={(mm) => mm !== null && set({ clearanceMm: { ...machine.clearanceMm, [face]: mm } })}
           />
         ))}
       </div>

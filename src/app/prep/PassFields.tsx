@@ -33,7 +33,10 @@ export function PassFields({ index, draft, onChange, onRemove }: PassFieldsProps
         <Picker
           label={prepText.abrasive}
           value={draft.abrasive ?? NONE}
-          options={[{ value: NONE, words: prepText.anyAbrasive }, ...fitting.map((row) => ({ value: row.id, words: row.term }))]}
+          options={[
+            { value: NONE, words: prepText.anyAbrasive },
+            ...fitting.map((row) => ({ value: row.id, words: row.term })),
+          ]}
           onPick={(id) => onChange({ abrasive: id === NONE ? null : id })}
         />
         <NumberField

@@ -92,9 +92,16 @@ function ZoneRow({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
   const held = takeoff?.holds.some((hold) => hold.zone === zoneKey(zone) && hold.kind !== 'inSlab') ?? false;
   const measure = takeoff?.measure.zones.find((each) => each.id === zoneKey(zone));
   const thicknessMm = zone.system?.thicknessMm;
-  const laid = [systemTerm(zone), thicknessMm ? figureText(showFineSize(thicknessMm, units)) : null].filter(Boolean).join(', ');
+  const laid = [systemTerm(zone), thicknessMm ? figureText(showFineSize(thicknessMm, units)) : null]
+    .filter(Boolean)
+    .join(', ');
   return (
-    <button type="button" className={cx(css.zone, picked && css.picked)} aria-pressed={picked} onClick={() => pick([zone.id])}>
+    <button
+      type="button"
+      className={cx(css.zone, picked && css.picked)}
+      aria-pressed={picked}
+      onClick={() => pick([zone.id])}
+    >
       <Tag zone>{zoneNumber(zone)}</Tag>
       <span className={css.words}>
         <b>{zoneName(zone)}</b>

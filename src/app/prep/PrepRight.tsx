@@ -1,4 +1,4 @@
-import { useEffect, useRef, type ReactElement } from 'react';
+import type { ReactElement } from 'react';
 import css from './PrepRight.module.css';
 import { ProfileCheck } from './ProfileCheck.tsx';
 import { RecipeEditor } from './RecipeEditor.tsx';
@@ -17,15 +17,17 @@ import { run } from '../plan.ts';
 import { requiredCsp } from '../../takeoff/profile.ts';
 import { prepText } from '../../words/stageWords.ts';
 
+/** Another zone starts at its top: its holds and its split come first. */
+function toTop(dock: HTMLDivElement | null): void {
+  dock?.parentElement?.scrollTo(0, 0);
+}
+
 /** The picked zone: what will be laid, what the floor gets for it, and how the floor splits between machine and hand. */
 export function PrepRight(): ReactElement {
   const zone = usePickedZone();
-  const top = useRef<HTMLDivElement>(null);
-  // Another zone starts at its top: its holds and its split come first.
-  useEffect(() => top.current?.parentElement?.scrollTo(0, 0), [zone?.id]);
   if (!zone) return <EmptyState title={prepText.pickZone} sentence={prepText.pickZoneHelp} />;
   return (
-    <div className={css.right} key={zone.id} ref={top}>
+    <div className={css.right} key={zone.id} ref={toTop}>
       <header className={css.head}>
         <Tag zone>{zoneNumber(zone)}</Tag>
         <div>

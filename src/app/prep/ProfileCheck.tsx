@@ -31,7 +31,10 @@ export function ProfileCheck({ zone }: { readonly zone: Held<'zone'> }): ReactEl
 
 function ReachLine({ where, of }: { readonly where: string; readonly of: ReachOf }): ReactElement {
   const fails = of.reach !== 'ok' && of.reach !== 'mockUp';
-  const tool = of.method === null ? null : [methodOf(of.method)?.term ?? of.method, abrasiveTerm(of.abrasive)].filter(Boolean).join(', ');
+  const tool =
+    of.method === null
+      ? null
+      : [methodOf(of.method)?.term ?? of.method, abrasiveTerm(of.abrasive)].filter(Boolean).join(', ');
   const gives = cspText(of.gives);
   return (
     <div className={cx(css.check, fails && css.failing)}>

@@ -73,7 +73,17 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
             index={index}
             draft={draft}
             onChange={(more) => change(index, more)}
-            onRemove={drafts.length > 1 ? () => write(withEdge(drafts.filter((_, at) => at !== index), edge)) : null}
+            onRemove={
+              drafts.length > 1
+                ? () =>
+                    write(
+                      withEdge(
+                        drafts.filter((_, at) => at !== index),
+                        edge,
+                      ),
+                    )
+                : null
+            }
           />
         ))}
       </div>
@@ -86,7 +96,10 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
       <Picker
         label={prepText.edgeTool}
         value={edge.edgeMethod ?? NONE}
-        options={[...edgeTools.map((row) => ({ value: row.id, words: row.term })), { value: NONE, words: prepText.edgeNone }]}
+        options={[
+          ...edgeTools.map((row) => ({ value: row.id, words: row.term })),
+          { value: NONE, words: prepText.edgeNone },
+        ]}
         onPick={(id) => changeEdge(id === NONE ? { edgeMethod: null } : { edgeMethod: id, edgeAbrasive: null })}
       />
       {edge.edgeMethod && (
@@ -94,7 +107,10 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
           <Picker
             label={prepText.abrasive}
             value={edge.edgeAbrasive ?? NONE}
-            options={[{ value: NONE, words: prepText.anyAbrasive }, ...edgeAbrasives.map((row) => ({ value: row.id, words: row.term }))]}
+            options={[
+              { value: NONE, words: prepText.anyAbrasive },
+              ...edgeAbrasives.map((row) => ({ value: row.id, words: row.term })),
+            ]}
             onPick={(id) => changeEdge({ edgeAbrasive: id === NONE ? null : id })}
           />
           <NumberField

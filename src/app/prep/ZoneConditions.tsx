@@ -6,7 +6,9 @@ import type { Json } from '../../model/cell.ts';
 import type { Held } from '../../model/doc.ts';
 import { prepText } from '../../words/stageWords.ts';
 
-function optionsOf<T extends string>(words: Readonly<Record<T, string>>): { readonly value: T; readonly words: string }[] {
+function optionsOf<T extends string>(
+  words: Readonly<Record<T, string>>,
+): { readonly value: T; readonly words: string }[] {
   return (Object.keys(words) as T[]).map((value) => ({ value, words: words[value] }));
 }
 
@@ -16,7 +18,12 @@ export function ZoneConditions({ zone }: { readonly zone: Held<'zone'> }): React
   return (
     <>
       <div className={css.pair}>
-        <Choice label={prepText.place} value={zone.place} options={optionsOf(prepText.places)} onChoose={(place) => set('place', place)} />
+        <Choice
+          label={prepText.place}
+          value={zone.place}
+          options={optionsOf(prepText.places)}
+          onChoose={(place) => set('place', place)}
+        />
         <Choice
           label={prepText.wet}
           value={zone.wetAllowed ? 'yes' : 'no'}

@@ -26,7 +26,10 @@ interface Asked {
 export function ZoneHolds({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
   const { takeoff } = useTakeoff();
   const measure = takeoff?.measure.zones.find((each) => each.id === zoneKey(zone));
-  const holds = (takeoff?.holds ?? []).filter((hold) => hold.zone === zoneKey(zone) || (hold.zone === null && hold.records.some((id) => (measure?.lengthM[id] ?? 0) > 0)));
+  const holds = (takeoff?.holds ?? []).filter(
+    (hold) =>
+      hold.zone === zoneKey(zone) || (hold.zone === null && hold.records.some((id) => (measure?.lengthM[id] ?? 0) > 0)),
+  );
   return (
     <>
       {holds.map((hold) => (
@@ -43,7 +46,10 @@ export function HoldOf({ hold }: { readonly hold: Hold }): ReactElement {
   const findings = useDoc((doc) => hold.records.flatMap((id) => recordOf(doc, 'finding', id) ?? []));
   const words = holdText[hold.kind];
   const slot = slots[hold.kind];
-  const open = hold.kind === 'inSlab' ? [] : findings.filter((finding) => (finding[slot] as Clearance | undefined)?.result !== 'clear');
+  const open =
+    hold.kind === 'inSlab'
+      ? []
+      : findings.filter((finding) => (finding[slot] as Clearance | undefined)?.result !== 'clear');
 
   function ask(finding: Held<'finding'>): void {
     const term = findingRowOf(finding.kind)?.term ?? finding.kind;
@@ -54,7 +60,10 @@ export function HoldOf({ hold }: { readonly hold: Hold }): ReactElement {
     run: () => ask(finding),
   }));
   if (hold.kind === 'inSlab' && job) {
-    actions.push({ words: resultText.record, run: () => setAsked({ record: job.id, slot, what: questionsText.locate }) });
+    actions.push({
+      words: resultText.record,
+      run: () => setAsked({ record: job.id, slot, what: questionsText.locate }),
+    });
   }
   if (hold.reason === 'building') actions.push({ words: questionsText.title, run: () => openPanel('questions') });
   const tags = findings.map((finding) => finding.tag).join(', ');
@@ -73,9 +82,13 @@ export function HoldOf({ hold }: { readonly hold: Hold }): ReactElement {
       {asked && (
         <RecordResult
           what={asked.what}
-          {...(asked.slot === 'inSlabLocated' ? { words: { clear: resultText.located, found: resultText.notLocated } } : {})}
+          {...(asked.slot === 'inSlabLocated'
+            ? { words: { clear: resultText.located, found: resultText.notLocated } }
+            : {})}
           onClose={() => setAsked(null)}
-          onSave={(clearance) => run('recordClearance', { record: asked.record, slot: asked.slot, clearance: clearance as Json })}
+          onSave={(clearance) =>
+            run('recordClearance', { record: asked.record, slot: asked.slot, clearance: clearance as Json })
+          }
         />
       )}
     </>

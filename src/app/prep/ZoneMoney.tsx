@@ -5,6 +5,7 @@ import { Figure } from '../parts/Figure.tsx';
 import { useJob, useTakeoff } from '../plan.ts';
 import { askWhy } from '../session.ts';
 import { moneyOnScreen } from '../takeoff/showQuantity.ts';
+import { useHasMoney } from '../takeoff/useHasMoney.ts';
 import type { Held } from '../../model/doc.ts';
 import { showHours } from '../../model/showNumber.ts';
 import type { Line } from '../../takeoff/line.ts';
@@ -14,11 +15,13 @@ import { takeoffText } from '../../words/whyWords.ts';
 /** Hours and price of one zone; each figure asks why. A held zone has neither. */
 export function ZoneMoney({ zone }: { readonly zone: Held<'zone'> }): ReactElement | null {
   const { takeoff } = useTakeoff();
+  const hasMoney = useHasMoney();
   const currency = useJob()?.currency ?? 'USD';
   if (!takeoff) return null;
-  const lineOf = (code: string): Line | undefined => takeoff.lines.find((line) => line.code === code && line.zone === zoneKey(zone));
+  const lineOf = (code: string): Line | undefined =>
+    takeoff.lines.find((line) => line.code === code && line.zone === zoneKey(zone));
   const hours = lineOf('hours.zone');
-  const price = lineOf('money.priceShare');
+  const price = hasMoney ? lineOf('money.priceShare') : undefined;
   if (!hours) return null;
   const { low, likely, high } = hours.quantity;
   return (
@@ -38,7 +41,12 @@ export function ZoneMoney({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
           </span>
           <span>
             <Figure of={{ figure: moneyOnScreen(price.quantity.likely, currency), unit: '' }} size="title" />
-            <small>{takeoffText.from(moneyOnScreen(price.quantity.low, currency), moneyOnScreen(price.quantity.high, currency))}</small>
+            <small>
+              {takeoffText.from(
+                moneyOnScreen(price.quantity.low, currency),
+                moneyOnScreen(price.quantity.high, currency),
+              )}
+            </small>
           </span>
         </button>
       )}

@@ -16,7 +16,9 @@ interface ZoneOrderProps {
 /** Which zone wins where two overlap: the upper one. */
 export function ZoneOrder({ zones, onClose }: ZoneOrderProps): ReactElement {
   const floor = useFloor();
-  const rising = useDoc((doc) => (floor ? onFloor(doc, 'zone', floor.id).filter((zone) => zone.covers === 'ring') : []));
+  const rising = useDoc((doc) =>
+    floor ? onFloor(doc, 'zone', floor.id).filter((zone) => zone.covers === 'ring') : [],
+  );
   const topFirst = rising.toReversed();
 
   /** Puts the zone at place `to` of the list, counted from the top. */
@@ -25,7 +27,12 @@ export function ZoneOrder({ zones, onClose }: ZoneOrderProps): ReactElement {
     run('reorder', { id: zone.id, before: others[to - 1]?.id ?? null });
   }
   return (
-    <Dialog title={prepText.orderTitle} open onClose={onClose} foot={<Button onClick={onClose}>{machineText.close}</Button>}>
+    <Dialog
+      title={prepText.orderTitle}
+      open
+      onClose={onClose}
+      foot={<Button onClick={onClose}>{machineText.close}</Button>}
+    >
       <p>{prepText.orderHelp}</p>
       <ol className={css.list}>
         {topFirst.map((zone, index) => (

@@ -35,12 +35,26 @@ export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
       })}
       {Math.abs(restM2) >= 0.005 && (
         <Block
-          block={{ key: 'rest', kind: 'tight', areaM2: restM2, share: restM2 / measure.netM2, tag: null, blockedBy: null, barred: false, edgeM: 0 }}
+          block={{
+            key: 'rest',
+            kind: 'tight',
+            areaM2: restM2,
+            share: restM2 / measure.netM2,
+            tag: null,
+            blockedBy: null,
+            barred: false,
+            edgeM: 0,
+          }}
           name={prepText.handTool}
           reason={prepText.handOnly}
         />
       )}
-      <button type="button" className={css.total} onClick={() => netLine && askWhy(netLine.key)} aria-disabled={!netLine}>
+      <button
+        type="button"
+        className={css.total}
+        onClick={() => netLine && askWhy(netLine.key)}
+        aria-disabled={!netLine}
+      >
         <span>{prepText.addsUp}</span>
         <Figure of={showArea(measure.netM2, units)} size="title" />
       </button>

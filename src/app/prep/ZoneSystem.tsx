@@ -81,7 +81,9 @@ export function ZoneSystem({ zone }: { readonly zone: Held<'zone'> }): ReactElem
               mm={zone.system.thicknessMm ?? null}
               optional
               maxMm={200}
-              onSet={(mm) => set({ system: { kind: zone.system?.kind ?? '', ...(mm === null ? {} : { thicknessMm: mm }) } })}
+              onSet={(mm) =>
+                set({ system: { kind: zone.system?.kind ?? '', ...(mm === null ? {} : { thicknessMm: mm }) } })
+              }
             />
           )}
         </>

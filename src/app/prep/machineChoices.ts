@@ -10,7 +10,9 @@ const BY_METHOD = 'method:';
 export function machineChoices(doc: Doc): readonly PickerOption<string>[] {
   const fleet = recordsOf(doc, 'machine').filter((machine) => !isHand(machine.method));
   const owned = new Set(fleet.map((machine) => machine.method));
-  const book = methods.filter((row) => row.cutWidthMm !== null && row.group !== 'chase' && !isHandMethod(row) && !owned.has(row.id));
+  const book = methods.filter(
+    (row) => row.cutWidthMm !== null && row.group !== 'chase' && !isHandMethod(row) && !owned.has(row.id),
+  );
   const byHand = methods.filter((row) => row.group !== 'chase' && (isHandMethod(row) || row.cutWidthMm === null));
   return [
     ...fleet.map((machine) => ({ value: machine.id, words: machine.name, more: prepText.yours })),
@@ -25,7 +27,10 @@ function isHand(method: string): boolean {
 }
 
 /** The method and machine record that a choice stands for. */
-export function machineOfChoice(doc: Doc, choice: string): { readonly method: string; readonly machine: RecordId | null } {
+export function machineOfChoice(
+  doc: Doc,
+  choice: string,
+): { readonly method: string; readonly machine: RecordId | null } {
   const machine = recordOf(doc, 'machine', choice);
   if (machine) return { method: machine.method, machine: machine.id };
   return { method: choice.slice(BY_METHOD.length), machine: null };

@@ -35,24 +35,28 @@ function recordIdOf(id: string | undefined): RecordId | null {
  * Arguments that give a zone these passes. A recipe that another zone uses too is left to it: this zone gets one of
  * its own, so that an edit never reaches a zone that is not on the screen.
  */
-export function recipeArgs(doc: Doc, zone: Held<'zone'>, drafts: readonly PassDraft[], name: string, newId: NewId): SetRecipeArgs {
+export function recipeArgs(
+  doc: Doc,
+  zone: Held<'zone'>,
+  drafts: readonly PassDraft[],
+  name: string,
+  newId: NewId,
+): SetRecipeArgs {
   const shared = onFloor(doc, 'zone', zone.floor).some((other) => other.id !== zone.id && other.recipe === zone.recipe);
   const own = zone.recipe && !shared ? zone.recipe : null;
   return {
     zone: zone.id,
     recipe: own ?? newId('recipe'),
     name,
-    passes: drafts.map(
-      (draft): PassArgs => ({
-        id: own && draft.record ? draft.record : newId('pass'),
-        method: draft.method,
-        machine: draft.machine,
-        times: draft.times,
-        edgeMethod: draft.edgeMethod,
-        edgeTimes: draft.edgeMethod === null ? 0 : Math.max(1, draft.edgeTimes),
-        ...(draft.abrasive ? { abrasive: draft.abrasive } : {}),
-        ...(draft.edgeAbrasive && draft.edgeMethod !== null ? { edgeAbrasive: draft.edgeAbrasive } : {}),
-      }),
-    ),
+    passes: drafts.map((draft): PassArgs => ({
+      id: own && draft.record ? draft.record : newId('pass'),
+      method: draft.method,
+      machine: draft.machine,
+      times: draft.times,
+      edgeMethod: draft.edgeMethod,
+      edgeTimes: draft.edgeMethod === null ? 0 : Math.max(1, draft.edgeTimes),
+      ...(draft.abrasive ? { abrasive: draft.abrasive } : {}),
+      ...(draft.edgeAbrasive && draft.edgeMethod !== null ? { edgeAbrasive: draft.edgeAbrasive } : {}),
+    })),
   };
 }

@@ -47,7 +47,9 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
   if (zone.machine) {
     const keptOut = zone.tight.find((piece) => piece.kind === 'cutOff' && piece.blockedBy);
     const barred = zone.fieldM2 <= 0 && whole > 0;
-    blocks.push(block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }));
+    blocks.push(
+      block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }),
+    );
   }
   if (zone.stripM2 > 0) blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: edgeMetres(zone) }));
   let restsM2 = 0;

@@ -14,14 +14,18 @@ interface SplitContext {
 }
 
 /** What a block is called, and in one line why it is as large as it is. */
-export function splitWords(block: SplitBlock, context: SplitContext): { readonly name: string; readonly reason: string } {
+export function splitWords(
+  block: SplitBlock,
+  context: SplitContext,
+): { readonly name: string; readonly reason: string } {
   const { recipe, units } = context;
   const tool = recipe.edgeTool ? shortTerm(recipe.edgeTool.term) : prepText.handTool;
   if (block.kind === 'machine') return { name: recipe.machine?.name ?? '', reason: machineReason(block, context) };
   if (block.kind === 'strip') {
     const stripMm = recipe.machine ? recipe.machine.clearanceMm.wall + recipe.machine.lapMm : 0;
     const run = figureText(showRun(block.edgeM, units));
-    const reason = stripMm > 0 ? prepText.edgeMetresStrip(run, figureText(showSize(stripMm, units))) : prepText.edgeMetres(run);
+    const reason =
+      stripMm > 0 ? prepText.edgeMetresStrip(run, figureText(showSize(stripMm, units))) : prepText.edgeMetres(run);
     return { name: prepText.edgeStrip(tool), reason };
   }
   if (block.kind === 'rests') return { name: prepText.rests(tool), reason: prepText.restsReason };
@@ -53,5 +57,9 @@ function blockedReason(blockedBy: NonNullable<SplitBlock['blockedBy']>, { units,
   const { passage, needsMm, what } = blockedBy;
   const clearMm = what === 'width' ? passage.widthMm : (passage.heightMm ?? 0);
   const say = what === 'width' ? prepText.cannotEnter : prepText.tooLow;
-  return say(passageName(doc, passage.id), figureText(showLength(clearMm, units)), figureText(showLength(needsMm, units)));
+  return say(
+    passageName(doc, passage.id),
+    figureText(showLength(clearMm, units)),
+    figureText(showLength(needsMm, units)),
+  );
 }

@@ -11,7 +11,9 @@ export function zoneCautionsAsk(doc: Doc, takeoff: Takeoff, prep: ZonePrep): Cau
   const inZone = ({ id }: { readonly id: RecordId }): boolean => (lengthM[id] ?? 0) > 0;
   const cracks = onFloor(doc, 'crack', takeoff.floor).filter(inZone);
   const joints = onFloor(doc, 'joint', takeoff.floor).filter(inZone);
-  const holds = takeoff.holds.filter((hold) => hold.zone === prep.zone || (hold.zone === null && hold.records.some((id) => (lengthM[id] ?? 0) > 0)));
+  const holds = takeoff.holds.filter(
+    (hold) => hold.zone === prep.zone || (hold.zone === null && hold.records.some((id) => (lengthM[id] ?? 0) > 0)),
+  );
   const chases = cracks.some(isChased);
   return {
     prep,

@@ -7,7 +7,13 @@ import type { Takeoff } from '../../takeoff/port.ts';
 import { questionsText } from '../../words/stageWords.ts';
 
 /** Says that the range is not an offer, and why, until the questions are answered and the holds cleared. */
-export function NotAnOffer({ takeoff, asks = true }: { readonly takeoff: Takeoff; readonly asks?: boolean }): ReactElement | null {
+export function NotAnOffer({
+  takeoff,
+  asks = true,
+}: {
+  readonly takeoff: Takeoff;
+  readonly asks?: boolean;
+}): ReactElement | null {
   if (takeoff.notAnOffer.length === 0) return null;
   return (
     <HoldBar

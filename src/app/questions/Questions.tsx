@@ -7,7 +7,15 @@ import { Choice } from '../parts/Choice.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { run, useJob } from '../plan.ts';
 import type { Json } from '../../model/cell.ts';
-import { answerWords, questionSlots, questionsText, questionWords, resultText, type AnswerCode, type QuestionSlot } from '../../words/stageWords.ts';
+import {
+  answerWords,
+  questionSlots,
+  questionsText,
+  questionWords,
+  resultText,
+  type AnswerCode,
+  type QuestionSlot,
+} from '../../words/stageWords.ts';
 import { today } from '../today.ts';
 
 const options = (['yes', 'no', 'unknown'] as const).map((value) => ({ value, words: answerWords[value] }));
@@ -42,7 +50,10 @@ export function Questions(): ReactElement | null {
             {slot === 'inSlab' && given && given.answer !== 'no' && (
               <div className={css.locate}>
                 <span>
-                  {questionsText.locate}: {located?.result === 'clear' ? `${resultText.located}, ${located.by}, ${located.on}` : resultText.notLocated}
+                  {questionsText.locate}:{' '}
+                  {located?.result === 'clear'
+                    ? `${resultText.located}, ${located.by}, ${located.on}`
+                    : resultText.notLocated}
                 </span>
                 <Button size="desk" onClick={() => setLocating(true)}>
                   {resultText.record}
@@ -68,7 +79,9 @@ export function Questions(): ReactElement | null {
           what={questionsText.locate}
           words={{ clear: resultText.located, found: resultText.notLocated }}
           onClose={() => setLocating(false)}
-          onSave={(clearance) => run('recordClearance', { record: job.id, slot: 'inSlabLocated', clearance: clearance as Json })}
+          onSave={(clearance) =>
+            run('recordClearance', { record: job.id, slot: 'inSlabLocated', clearance: clearance as Json })
+          }
         />
       )}
     </div>

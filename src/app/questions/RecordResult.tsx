@@ -30,14 +30,25 @@ export function RecordResult({ what, words, onSave, onClose }: RecordResultProps
   function save(): void {
     setAsked(true);
     if (!result || dayFault || nameFault) return;
-    const kept: Clearance = { result, on, by: by.trim(), ...(reference.trim() === '' ? {} : { reference: reference.trim() }) };
+    const kept: Clearance = {
+      result,
+      on,
+      by: by.trim(),
+      ...(reference.trim() === '' ? {} : { reference: reference.trim() }),
+    };
     if (onSave(kept)) onClose();
   }
   const options = [
     { value: 'clear', words: words?.clear ?? resultText.clear },
     { value: 'found', words: words?.found ?? resultText.found },
   ] as const;
-  const outcome = words ? null : result === 'found' ? resultText.foundKeeps : result === 'clear' ? resultText.clears : resultText.sampled;
+  const outcome = words
+    ? null
+    : result === 'found'
+      ? resultText.foundKeeps
+      : result === 'clear'
+        ? resultText.clears
+        : resultText.sampled;
   return (
     <Dialog
       title={resultText.title(what)}

@@ -13,7 +13,12 @@ export function StagePanels(): ReactElement | null {
   if (panel !== 'questions') return null;
   const close = (): void => openPanel(null);
   return (
-    <Dialog title={questionsText.title} open onClose={close} foot={<Button onClick={close}>{machineText.close}</Button>}>
+    <Dialog
+      title={questionsText.title}
+      open
+      onClose={close}
+      foot={<Button onClick={close}>{machineText.close}</Button>}
+    >
       <p>{questionsText.intro}</p>
       <Questions />
     </Dialog>

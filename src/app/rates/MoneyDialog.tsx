@@ -18,7 +18,10 @@ import { moneyText } from '../../words/whyWords.ts';
 
 const CURRENCY = /^[A-Z]{3}$/;
 const MOST_PCT = 99;
-const certainties = (['measured', 'photo', 'unknown'] as const).map((value) => ({ value, words: moneyText.certainties[value] }));
+const certainties = (['measured', 'photo', 'unknown'] as const).map((value) => ({
+  value,
+  words: moneyText.certainties[value],
+}));
 
 /** Wages, day rates, prices, overhead and margin of this job. Nothing on it leaves with the crew. */
 export function MoneyDialog(): ReactElement | null {
@@ -45,15 +48,23 @@ export function MoneyDialog(): ReactElement | null {
     run('setRateRow', { id: row.record ?? priceRecordId(row.code), fields });
   }
   function setCurrency(typed: string): void {
-    const currency = typed.toUpperCase();
-    if (CURRENCY.test(currency)) run('setField', { id: jobId, slot: 'currency', value: currency });
+    const code = typed.toUpperCase();
+    if (CURRENCY.test(code)) run('setField', { id: jobId, slot: 'currency', value: code });
     else say(moneyText.currencyFault);
   }
   const price = (row: PricedAmount): ReactElement => (
     <MoneyField key={row.code} row={row} currency={currency ?? ''} onSet={(amount) => setPrice(row, amount)} />
   );
   const percent = (slot: 'burdenPct' | 'overheadPct' | 'marginPct', label: string, note?: string): ReactElement => (
-    <NumberField label={label} unit="%" value={pricing[slot]} min={0} max={slot === 'marginPct' ? MOST_PCT : 400} say={note ?? null} onSet={(value) => value !== null && setPricing({ [slot]: value })} />
+    <NumberField
+      label={label}
+      unit="%"
+      value={pricing[slot]}
+      min={0}
+      max={slot === 'marginPct' ? MOST_PCT : 400}
+      say={note ?? null}
+      onSet={(value) => value !== null && setPricing({ [slot]: value })}
+    />
   );
   return (
     <Dialog
@@ -81,9 +92,29 @@ export function MoneyDialog(): ReactElement | null {
         {percent('burdenPct', moneyText.burden)}
         <TextField label={moneyText.currency} value={currency ?? ''} onSet={setCurrency} />
         <h3>{moneyText.crew}</h3>
-        <NumberField label={moneyText.crewSize} value={pricing.crew} min={1} max={40} decimals={0} onSet={(crew) => crew !== null && setPricing({ crew })} />
-        <NumberField label={moneyText.hoursADay} unit="h" value={pricing.hoursADay} min={1} max={24} onSet={(hoursADay) => hoursADay !== null && setPricing({ hoursADay })} />
-        <NumberField label={moneyText.minimum} value={pricing.minimumCrewDays} min={0} max={30} onSet={(minimumCrewDays) => minimumCrewDays !== null && setPricing({ minimumCrewDays })} />
+        <NumberField
+          label={moneyText.crewSize}
+          value={pricing.crew}
+          min={1}
+          max={40}
+          decimals={0}
+          onSet={(crew) => crew !== null && setPricing({ crew })}
+        />
+        <NumberField
+          label={moneyText.hoursADay}
+          unit="h"
+          value={pricing.hoursADay}
+          min={1}
+          max={24}
+          onSet={(hoursADay) => hoursADay !== null && setPricing({ hoursADay })}
+        />
+        <NumberField
+          label={moneyText.minimum}
+          value={pricing.minimumCrewDays}
+          min={0}
+          max={30}
+          onSet={(minimumCrewDays) => minimumCrewDays !== null && setPricing({ minimumCrewDays })}
+        />
         <h3>{moneyText.days}</h3>
         {kinds.days.map(price)}
         <h3>{moneyText.prices}</h3>
@@ -100,11 +131,18 @@ export function MoneyDialog(): ReactElement | null {
             value={pricing.contingencyPct[value]}
             min={0}
             max={100}
-            onSet={(percentage) => percentage !== null && setPricing({ contingencyPct: { ...pricing.contingencyPct, [value]: percentage } as Json })}
+            onSet={(percentage) =>
+              percentage !== null && setPricing({ contingencyPct: { ...pricing.contingencyPct, [value]: percentage } })
+            }
           />
         ))}
       </div>
-      <Choice label={moneyText.certainty} value={pricing.certainty} options={certainties} onChoose={(certainty) => setPricing({ certainty })} />
+      <Choice
+        label={moneyText.certainty}
+        value={pricing.certainty}
+        options={certainties}
+        onChoose={(certainty) => setPricing({ certainty })}
+      />
     </Dialog>
   );
 }

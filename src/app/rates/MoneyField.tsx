@@ -1,4 +1,4 @@
-import { useEffect, useState, type ReactElement } from 'react';
+import { useState, type ReactElement } from 'react';
 import { TextField } from '../parts/TextField.tsx';
 import { moneyForField, parseMoney } from '../../model/money.ts';
 import type { PricedAmount } from '../../takeoff/rates/rateBook.ts';
@@ -14,12 +14,13 @@ interface MoneyFieldProps {
 export function MoneyField({ row, currency, onSet }: MoneyFieldProps): ReactElement {
   const shown = moneyForField(row.amount, currency);
   const [fault, setFault] = useState<string | null>(null);
-  useEffect(() => setFault(null), [shown]);
   function read(typed: string): void {
     const parsed = parseMoney(typed, currency);
     setFault(parsed.ok ? null : moneyText.notMoney);
     if (parsed.ok) onSet(parsed.minor);
   }
   const whose = row.provenance === 'own' ? moneyText.own : moneyText.setYours;
-  return <TextField label={row.term} value={shown} onSet={read} fault={fault} say={`${currency} ${row.unit}, ${whose}`} />;
+  return (
+    <TextField label={row.term} value={shown} onSet={read} fault={fault} say={`${currency} ${row.unit}, ${whose}`} />
+  );
 }

@@ -23,7 +23,11 @@ interface RateEditorProps {
 export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
   const { unit, worth } = rateUnit(rate.unit, useUnits());
   const shown = (kept: number): number => kept / worth;
-  const [draft, setDraft] = useState<Bounds>({ low: shown(rate.low), likely: shown(rate.likely), high: shown(rate.high) });
+  const [draft, setDraft] = useState<Bounds>({
+    low: shown(rate.low),
+    likely: shown(rate.likely),
+    high: shown(rate.high),
+  });
   const [asked, setAsked] = useState(false);
   const rises = draft.low <= draft.likely && draft.likely <= draft.high;
   const positive = draft.low > 0;
@@ -38,7 +42,12 @@ export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
   function save(): void {
     setAsked(true);
     if (fault) return;
-    keep({ low: draft.low * worth, likely: draft.likely * worth, high: draft.high * worth }, 'own figure', 'own', false);
+    keep(
+      { low: draft.low * worth, likely: draft.likely * worth, high: draft.high * worth },
+      'own figure',
+      'own',
+      false,
+    );
   }
   return (
     <div className={css.editor} role="group" aria-label={rateText.rateOf(rate.term)}>
@@ -68,7 +77,17 @@ export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
           {rateText.save}
         </Button>
         {book && (
-          <Button size="desk" onClick={() => keep({ low: book.low, likely: book.likely, high: book.high }, book.source, book.provenance, book.fromMemory)}>
+          <Button
+            size="desk"
+            onClick={() =>
+              keep(
+                { low: book.low, likely: book.likely, high: book.high },
+                book.source,
+                book.provenance,
+                book.fromMemory,
+              )
+            }
+          >
             {rateText.back}
           </Button>
         )}

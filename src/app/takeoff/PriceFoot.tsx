@@ -26,7 +26,7 @@ export function PriceFoot({ takeoff, table, price, which }: PriceFootProps): Rea
   const rangeOf = (range: Range | null | undefined): string =>
     range ? takeoffText.from(moneyOnScreen(range.low, currency), moneyOnScreen(range.high, currency)) : '';
   const cellOf = (cell: TableCell | null | undefined, held: boolean): ReactElement | string =>
-    held || !cell ? (held ? takeoffText.held : '') : <QuantityCell cell={cell} name={name} unit="minor" which={which} />;
+    held || !cell ? held ? takeoffText.held : '' : <QuantityCell cell={cell} name={name} unit="minor" which={which} />;
   return (
     <tfoot>
       <tr className={css.price}>

@@ -26,7 +26,11 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
           <Bar low={price.quantity.low} likely={price.quantity.likely} high={price.quantity.high} />
           <p className={css.under}>
             <b>{priceText.likely(money(price.quantity.likely))}</b>
-            {hours && <span>{takeoffText.from(showHours(hours.quantity.low).figure, `${showHours(hours.quantity.high).figure} h`)}</span>}
+            {hours && (
+              <span>
+                {takeoffText.from(showHours(hours.quantity.low).figure, `${showHours(hours.quantity.high).figure} h`)}
+              </span>
+            )}
           </p>
           {takeoff.notices.includes('samplePrices') && <p className={css.sample}>{questionsText.sample}</p>}
           <div className={css.buttons}>
@@ -48,7 +52,15 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
 }
 
 /** Where the likely price stands between low and high. */
-function Bar({ low, likely, high }: { readonly low: number; readonly likely: number; readonly high: number }): ReactElement {
+function Bar({
+  low,
+  likely,
+  high,
+}: {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}): ReactElement {
   const at = high > low ? ((likely - low) / (high - low)) * 100 : 50;
   return (
     <div className={css.bar} aria-hidden="true">

@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
+import { useHasMoney } from './useHasMoney.ts';
 import { saveText } from './saveText.ts';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
@@ -22,6 +23,7 @@ interface TakeoffBarProps {
 /** Which end of the range is shown, what it is priced with, and the way out as a table. */
 export function TakeoffBar({ which, onWhich, takeoff }: TakeoffBarProps): ReactElement {
   const job = useJob();
+  const hasMoney = useHasMoney();
   const csv = (): string => takeoffCsv(planStoreNow().getState(), takeoff, job?.currency ?? '');
   async function copy(): Promise<void> {
     try {
@@ -40,18 +42,24 @@ export function TakeoffBar({ which, onWhich, takeoff }: TakeoffBarProps): ReactE
             {takeoffText.questions}
           </Button>
         )}
-        <Button size="desk" onClick={() => openPanel('money')}>
-          {takeoffText.money}
-        </Button>
+        {hasMoney && (
+          <Button size="desk" onClick={() => openPanel('money')}>
+            {takeoffText.money}
+          </Button>
+        )}
         <Button size="desk" onClick={() => openPanel('rates')}>
           {takeoffText.rateBook}
         </Button>
-        <Button size="desk" onClick={() => void copy()}>
-          {takeoffText.copyCsv}
-        </Button>
-        <Button size="desk" onClick={() => void saveText(csv(), `${job?.name ?? 'takeoff'}.csv`, 'text/csv')}>
-          {takeoffText.saveCsv}
-        </Button>
+        {hasMoney && (
+          <Button size="desk" onClick={() => void copy()}>
+            {takeoffText.copyCsv}
+          </Button>
+        )}
+        {hasMoney && (
+          <Button size="desk" onClick={() => void saveText(csv(), `${job?.name ?? 'takeoff'}.csv`, 'text/csv')}>
+            {takeoffText.saveCsv}
+          </Button>
+        )}
       </div>
     </div>
   );

@@ -7,6 +7,7 @@ import { QuantityCell } from './QuantityCell.tsx';
 import { TakeoffBar, type Which } from './TakeoffBar.tsx';
 import { shownTable } from './shownTable.ts';
 import { unitShown } from './showQuantity.ts';
+import { useHasMoney } from './useHasMoney.ts';
 import { cx } from '../look/cx.ts';
 import { useLayout } from '../look/useLayout.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
@@ -28,13 +29,15 @@ export function TakeoffTable(): ReactElement {
   const { takeoff, stale } = useTakeoff();
   const [which, setWhich] = useState<Which>('likely');
   const phone = useLayout() === 'phone';
+  const hasMoney = useHasMoney();
   if (!takeoff) return <EmptyState title={takeoffText.noneYet} sentence={takeoffText.asOf} />;
-  if (takeoff.blocked) return <EmptyState title={takeoffText.noneYet} sentence={notAnOfferWords[takeoff.blocked] ?? takeoff.blocked} />;
+  if (takeoff.blocked)
+    return <EmptyState title={takeoffText.noneYet} sentence={notAnOfferWords[takeoff.blocked] ?? takeoff.blocked} />;
   return (
     <div className={cx(css.takeoff, phone && css.phone, stale && css.stale)} aria-busy={stale}>
-      {phone ? <PriceRange takeoff={takeoff} /> : <NotAnOffer takeoff={takeoff} />}
+      {hasMoney && (phone ? <PriceRange takeoff={takeoff} /> : <NotAnOffer takeoff={takeoff} />)}
       <TakeoffBar which={which} onWhich={setWhich} takeoff={takeoff} />
-      <div className={css.scroll} role="region" aria-label={takeoffText.work} tabIndex={0}>
+      <div className={css.scroll}>
         <Table takeoff={takeoff} which={which} />
       </div>
     </div>
@@ -43,7 +46,8 @@ export function TakeoffTable(): ReactElement {
 
 function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: Which }): ReactElement {
   const doc = useDoc((now) => now);
-  const table = shownTable(takeoff);
+  const hasMoney = useHasMoney();
+  const table = shownTable(takeoff, hasMoney);
   const price = table.groups.flatMap((group) => group.rows).find((row) => row.code === PRICE) ?? null;
   return (
     <table className={css.table}>
@@ -74,7 +78,7 @@ function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: 
             ))}
         </tbody>
       ))}
-      <PriceFoot takeoff={takeoff} table={table} price={price} which={which} />
+      {hasMoney && <PriceFoot takeoff={takeoff} table={table} price={price} which={which} />}
     </table>
   );
 }
@@ -89,7 +93,9 @@ function Row({ row, zones, which }: RowProps): ReactElement {
   const doc = useDoc((now) => now);
   const unit = unitShown(row.unit, useUnits());
   const name = rowName(row, doc);
-  const cell = (of: TableCell | null): ReactElement => <QuantityCell cell={of} name={name} unit={row.unit} which={which} />;
+  const cell = (of: TableCell | null): ReactElement => (
+    <QuantityCell cell={of} name={name} unit={row.unit} which={which} />
+  );
   return (
     <tr>
       <th scope="row">

@@ -12,7 +12,13 @@ import { evaluate } from '../../takeoff/formula.ts';
 import { whyText } from '../../words/whyWords.ts';
 import { lineTitle } from './lineTitle.ts';
 
-const signWords = { plus: '', less: `${whyText.less} `, times: '', over: `${whyText.over} `, most: `${whyText.most} ` } as const;
+const signWords = {
+  plus: '',
+  less: `${whyText.less} `,
+  times: '',
+  over: `${whyText.over} `,
+  most: `${whyText.most} `,
+} as const;
 
 /** The sum of a line, written as a column that adds up; terms that are lines of their own lead on to theirs. */
 export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
@@ -25,21 +31,31 @@ export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
 
   const text = (value: number, unit: string): string => figureText(showQuantity(value, unit, units, currency));
   const figure = (part: WhyPart): string => {
-    const shown = part.term ? text(part.value.likely, part.term.unit) : showQuantity(part.value.likely, '', units, currency).figure;
+    const shown = part.term
+      ? text(part.value.likely, part.term.unit)
+      : showQuantity(part.value.likely, '', units, currency).figure;
     return part.sign === 'less' ? `− ${shown}` : shown;
   };
-  const bare = (part: WhyPart): string => showQuantity(part.value.likely, part.term?.unit ?? '', units, currency).figure;
+  const bare = (part: WhyPart): string =>
+    showQuantity(part.value.likely, part.term?.unit ?? '', units, currency).figure;
 
   const row = (part: WhyPart, index: number): ReactElement => {
     const leads = part.term?.from ? takeoff?.lines.find((other) => other.key === part.term?.from) : undefined;
-    const words = part.term ? `${index === 0 && part.sign !== 'less' ? '' : signWords[part.sign]}${termWords(part.term, doc)}` : signWords[part.sign].trim();
+    const words = part.term
+      ? `${index === 0 && part.sign !== 'less' ? '' : signWords[part.sign]}${termWords(part.term, doc)}`
+      : signWords[part.sign].trim();
     return (
       <div key={`${part.term?.name ?? 'part'}${String(index)}`}>
         {part.parts.length > 0 && <div className={css.group}>{part.parts.map(row)}</div>}
         <div className={cx(css.row, part.parts.length > 0 && css.sub)}>
           <span>
             {leads ? (
-              <button type="button" className={css.link} onClick={() => askWhy(leads.key)} title={lineTitle(leads, doc)}>
+              <button
+                type="button"
+                className={css.link}
+                onClick={() => askWhy(leads.key)}
+                title={lineTitle(leads, doc)}
+              >
                 {words}
               </button>
             ) : (

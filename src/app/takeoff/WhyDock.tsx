@@ -5,6 +5,7 @@ import { WhySources } from './WhySources.tsx';
 import { lineTitle } from './lineTitle.ts';
 import { showQuantity } from './showQuantity.ts';
 import { figureText } from '../../model/showNumber.ts';
+import { useHasMoney } from './useHasMoney.ts';
 import { whyLine } from './whyLine.ts';
 import { askWhy, light, useSession } from '../session.ts';
 import { useDoc, useJob, useTakeoff, useUnits } from '../plan.ts';
@@ -33,11 +34,17 @@ function Why({ line, lines }: { readonly line: Line; readonly lines: readonly Li
   const units = useUnits();
   const currency = useJob()?.currency ?? 'USD';
   const lit = useSession((now) => now.lit);
+  const hasMoney = useHasMoney();
   const doc = useDoc((now) => now);
   const [changing, setChanging] = useState<string | null>(null);
   const show = (value: number): string => figureText(showQuantity(value, line.unit, units, currency));
   const { low, likely, high } = line.quantity;
-  const feeds = lines.filter((other) => other.key !== line.key && other.working.terms.some((term) => term.from === line.key));
+  const feeds = lines.filter(
+    (other) =>
+      other.key !== line.key &&
+      (hasMoney || other.trade !== 'money') &&
+      other.working.terms.some((term) => term.from === line.key),
+  );
   return (
     <div className={css.why}>
       <header className={css.head}>
@@ -60,7 +67,11 @@ function Why({ line, lines }: { readonly line: Line; readonly lines: readonly Li
         {feeds.map((other) => (
           <button key={other.key} type="button" className={css.feed} onClick={() => askWhy(other.key)}>
             <span>{lineTitle(other, doc)}</span>
-            <b>{other.held === null ? figureText(showQuantity(other.quantity.likely, other.unit, units, currency)) : takeoffText.held}</b>
+            <b>
+              {other.held === null
+                ? figureText(showQuantity(other.quantity.likely, other.unit, units, currency))
+                : takeoffText.held}
+            </b>
           </button>
         ))}
       </section>

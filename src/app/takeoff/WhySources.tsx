@@ -2,6 +2,7 @@ import type { ReactElement } from 'react';
 import css from './WhyDock.module.css';
 import { showQuantity } from './showQuantity.ts';
 import { termWords } from './termWords.ts';
+import { useHasMoney } from './useHasMoney.ts';
 import { Button } from '../parts/Button.tsx';
 import { useDoc, useJob, useUnits } from '../plan.ts';
 import { RateEditor } from '../rates/RateEditor.tsx';
@@ -33,7 +34,12 @@ export function WhySources({ line, changing, onChange }: WhySourcesProps): React
     <section className={css.section}>
       <h3>{whyText.sources}</h3>
       {terms.map((term) => (
-        <Source key={term.name} term={term} open={changing !== null && changing === term.name} onOpen={(open) => onChange(open ? term.name : null)} />
+        <Source
+          key={term.name}
+          term={term}
+          open={changing !== null && changing === term.name}
+          onOpen={(open) => onChange(open ? term.name : null)}
+        />
       ))}
     </section>
   );
@@ -44,13 +50,22 @@ function sentence(phrase: string): string {
   return `${phrase.charAt(0).toUpperCase()}${phrase.slice(1)}.`;
 }
 
-function Source({ term, open, onOpen }: { readonly term: Term; readonly open: boolean; readonly onOpen: (open: boolean) => void }): ReactElement {
+function Source({
+  term,
+  open,
+  onOpen,
+}: {
+  readonly term: Term;
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
+}): ReactElement {
   const units = useUnits();
   const doc = useDoc((now) => now);
   const currency = useJob()?.currency ?? 'USD';
   const rate = recordOf(doc, 'rate', term.from as RecordId | null);
   const priced = rate ? rateBook(doc).rate(rate.code) : null;
-  const isMoney = term.unit === 'minor' || (term.from?.startsWith('pricing:') ?? false) || (term.from?.startsWith('price:') ?? false);
+  const isMoney =
+    term.unit === 'minor' || (term.from?.startsWith('pricing:') ?? false) || (term.from?.startsWith('price:') ?? false);
   const show = (value: number): string => figureText(showQuantity(value, term.unit, units, currency));
   const { low, likely, high } = term.value;
   return (
@@ -66,13 +81,27 @@ function Source({ term, open, onOpen }: { readonly term: Term; readonly open: bo
       {open && priced ? (
         <RateEditor rate={priced} onDone={() => onOpen(false)} />
       ) : (
-        <SourceAction isMoney={isMoney} isRate={priced !== null || term.provenance !== 'own'} onRate={() => (priced ? onOpen(true) : openPanel('rates'))} />
+        <SourceAction
+          isMoney={isMoney}
+          isRate={priced !== null || term.provenance !== 'own'}
+          onRate={() => (priced ? onOpen(true) : openPanel('rates'))}
+        />
       )}
     </div>
   );
 }
 
-function SourceAction({ isMoney, isRate, onRate }: { readonly isMoney: boolean; readonly isRate: boolean; readonly onRate: () => void }): ReactElement | null {
+function SourceAction({
+  isMoney,
+  isRate,
+  onRate,
+}: {
+  readonly isMoney: boolean;
+  readonly isRate: boolean;
+  readonly onRate: () => void;
+}): ReactElement | null {
+  const hasMoney = useHasMoney();
+  if (isMoney && !hasMoney) return null;
   if (isMoney) {
     return (
       <Button size="desk" onClick={() => openPanel('money')}>

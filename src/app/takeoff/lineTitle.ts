@@ -15,7 +15,10 @@ export function lineName(line: Line, doc: Doc): string {
 
 /** What a row of the table is called: passes of a recipe stand in one row, so a row names only what tells rows apart. */
 export function rowName(row: TableRow, doc: Doc): string {
-  const of = row.key.split('|').slice(1).map((part) => recordName(part, doc));
+  const of = row.key
+    .split('|')
+    .slice(1)
+    .map((part) => recordName(part, doc));
   return [codeWords(row.code), ...of].join(', ');
 }
 

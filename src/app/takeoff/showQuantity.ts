@@ -1,9 +1,25 @@
 import { minorDigits } from '../../model/money.ts';
-import { showAreaRate, showArea, showHours, showMass, showNumber, showRun, showRunRate, showVolume, type Figure } from '../../model/showNumber.ts';
+import {
+  showAreaRate,
+  showArea,
+  showHours,
+  showMass,
+  showNumber,
+  showRun,
+  showRunRate,
+  showVolume,
+  type Figure,
+} from '../../model/showNumber.ts';
 import { showFineSize } from '../../model/showLength.ts';
 import type { Units } from '../../model/units.ts';
 
-const superscripts: Readonly<Record<string, string>> = { m2: 'm²', ft2: 'ft²', 'm2/h': 'm²/h', 'ft2/h': 'ft²/h', m3: 'm³' };
+const superscripts: Readonly<Record<string, string>> = {
+  m2: 'm²',
+  ft2: 'ft²',
+  'm2/h': 'm²/h',
+  'ft2/h': 'ft²/h',
+  m3: 'm³',
+};
 
 /** Square and cubic units as they are set on screen. */
 export function unitOnScreen(unit: string): string {

@@ -5,9 +5,13 @@ import type { Takeoff } from '../../takeoff/port.ts';
  * The table as the screen shows it: what is taken off stands in one row that Why spells out, and the net floor of the
  * whole slab is the total of the net floor of its zones.
  */
-export function shownTable(takeoff: Takeoff): LineTable {
+export function shownTable(takeoff: Takeoff, withMoney: boolean): LineTable {
   const table = lineTable(takeoff);
-  const groups = table.groups.map((group) => ({ ...group, rows: withNetFloorTotal(withOneDeduction(group.rows)).filter(shows) }));
+  const wanted = table.groups.filter((group) => withMoney || group.trade !== 'money');
+  const groups = wanted.map((group) => ({
+    ...group,
+    rows: withNetFloorTotal(withOneDeduction(group.rows)).filter(shows),
+  }));
   return { ...table, groups };
 }
 
@@ -32,5 +36,7 @@ function withOneDeduction(rows: readonly TableRow[]): readonly TableRow[] {
 function withNetFloorTotal(rows: readonly TableRow[]): readonly TableRow[] {
   const whole = rows.find((row) => row.code === 'netFloorAll');
   if (!whole || !rows.some((row) => row.code === 'netFloor')) return rows;
-  return rows.filter((row) => row !== whole).map((row) => (row.code === 'netFloor' ? { ...row, total: whole.total } : row));
+  return rows
+    .filter((row) => row !== whole)
+    .map((row) => (row.code === 'netFloor' ? { ...row, total: whole.total } : row));
 }

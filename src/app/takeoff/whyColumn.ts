@@ -31,7 +31,12 @@ function isProduct(formula: Formula): boolean {
 }
 
 /** Sums within sums and products within products lie in one column; anything else is a part with its own column. */
-function spread(formula: Formula, sign: Sign, same: (formula: Formula) => boolean, into: { sign: Sign; formula: Formula }[]): void {
+function spread(
+  formula: Formula,
+  sign: Sign,
+  same: (formula: Formula) => boolean,
+  into: { sign: Sign; formula: Formula }[],
+): void {
   if (!same(formula)) {
     into.push({ sign, formula });
     return;
