@@ -41,9 +41,6 @@ export function letterOf(tool: string): string | null {
   return Object.entries(TOOL_LETTERS).find(([, id]) => id === tool)?.[0] ?? null;
 }
 
-/** Held down, it turns snapping off. */
-export const SNAP_OFF_KEY = 'Alt';
-
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
