@@ -19,7 +19,8 @@ import { reachPrims, tightPrims } from './reach.ts';
 import { paintSlab, paintSlabEdges } from './slab.ts';
 import { paintEntrance, paintNote, paintPhoto, paintReading, paintService } from './spot.ts';
 import { paintSteps } from './steps.ts';
-import { placeTags, type PxBox } from './tagPlaces.ts';
+import type { PxBox } from './plateGrid.ts';
+import { placeTags } from './tagPlaces.ts';
 import { linesToSpare, tagWishes, type TagOptions } from './tags.ts';
 import { slabRing, type PlanView, type ZoneView } from './view.ts';
 import { paintOpenings, paintWall } from './wall.ts';
@@ -185,7 +186,10 @@ export function paintTags(view: PlanView, look: Look, asked: Showing = SHOW_ALL)
     ...(showing.zoneNames ? { zoneNames: showing.zoneNames } : {}),
   };
   const lines = [...linesToSpare(view, look.pxPerMm), ...numberLines(picked, look.pxPerMm)];
-  const plates = placeTags(tagWishes(view, look, options), lines, look.pxPerMm, showing.within ?? null);
+  const plates = placeTags(tagWishes(view, look, options), lines, look.pxPerMm, {
+    keepAll: look.print,
+    within: showing.within ?? null,
+  });
   return plates.map((plate) => painted(plate.text, [plate]));
 }
 

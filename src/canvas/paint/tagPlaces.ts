@@ -1,6 +1,7 @@
 import type { Point } from '../../geometry/floorShape.ts';
 import { lineGrid, type LineGrid } from './lineGrid.ts';
 import { plateSize } from './plate.ts';
+import { plateGrid, type PlateGrid, type PxBox } from './plateGrid.ts';
 import type { TextPrim } from './prim.ts';
 
 /** A plate that wants a place: near one of its anchors, best first, without covering lines or other plates. */
@@ -12,14 +13,6 @@ export interface TagWish {
   readonly rank: number;
   /** May it stand on its anchor (a zone's number) or must it stand beside it? */
   readonly on: boolean;
-}
-
-/** A box in px, counted from the floor's origin at this scale. */
-export interface PxBox {
-  readonly minX: number;
-  readonly minY: number;
-  readonly maxX: number;
-  readonly maxY: number;
 }
 
 const DIRECTIONS: readonly (readonly [number, number])[] = [
@@ -39,12 +32,9 @@ const RIM = 3;
 const COST = { plate: 500, outside: 900, line: 60, step: 0.55, anchor: 4, direction: 0.4 } as const;
 /** From this gap on a line leads from the item to its plate. */
 const LEADER_FROM = 16;
-/** More plates than this are put at their first choice: nobody reads them all at once, and time is short. */
+/** Of more plates than this each looks at a few places only and minds no lines: there is no room anyway, and time is short. */
 const MOST_CAREFUL = 400;
-
-function meets(a: PxBox, b: PxBox): boolean {
-  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
-}
+const HASTY_CHOICES = 4;
 
 function boxAt(x: number, y: number, width: number, height: number): PxBox {
   const w = width / 2 + RIM;
@@ -52,15 +42,21 @@ function boxAt(x: number, y: number, width: number, height: number): PxBox {
   return { minX: x - w, minY: y - h, maxX: x + w, maxY: y + h };
 }
 
-interface Choice {
+interface Offer {
   readonly anchor: Point;
   readonly offset: readonly [number, number];
   readonly gap: number;
   readonly cost: number;
 }
 
+interface Place extends Offer {
+  readonly box: PxBox;
+  /** It lies on a plate that was there before. */
+  readonly covers: boolean;
+}
+
 /** Every place a plate could take, in order of liking. */
-function* choices(wish: TagWish, width: number, height: number): Iterable<Choice> {
+function* offers(wish: TagWish, width: number, height: number): Iterable<Offer> {
   for (const [nth, anchor] of wish.anchors.entries()) {
     const base = nth * COST.anchor;
     if (wish.on) yield { anchor, offset: [0, 0], gap: 0, cost: base };
@@ -75,9 +71,8 @@ function* choices(wish: TagWish, width: number, height: number): Iterable<Choice
 
 interface Ground {
   readonly pxPerMm: number;
-  readonly lines: LineGrid;
-  readonly taken: readonly PxBox[];
-  readonly careful: boolean;
+  readonly lines: LineGrid | null;
+  readonly taken: PlateGrid;
   readonly within: PxBox | null;
 }
 
@@ -85,50 +80,47 @@ function sticksOut(box: PxBox, within: PxBox): boolean {
   return box.minX < within.minX || box.minY < within.minY || box.maxX > within.maxX || box.maxY > within.maxY;
 }
 
-function best(wish: TagWish, { pxPerMm, lines, taken, careful, within }: Ground): Choice | null {
+function best(wish: TagWish, { pxPerMm, lines, taken, within }: Ground): Place | null {
   const { width, height } = plateSize(wish.text);
-  let found: Choice | null = null;
-  for (const choice of choices(wish, width, height)) {
-    if (found && choice.cost >= found.cost) continue;
-    if (!careful) return choice;
-    const box = boxAt(
-      choice.anchor[0] * pxPerMm + choice.offset[0],
-      choice.anchor[1] * pxPerMm + choice.offset[1],
-      width,
-      height,
-    );
-    const plates = taken.filter((other) => meets(box, other)).length;
+  let found: Place | null = null;
+  let looked = 0;
+  for (const offer of offers(wish, width, height)) {
+    if (found && (offer.cost >= found.cost || (!lines && looked >= HASTY_CHOICES))) continue;
+    looked += 1;
+    const x = offer.anchor[0] * pxPerMm + offer.offset[0];
+    const y = offer.anchor[1] * pxPerMm + offer.offset[1];
+    const box = boxAt(x, y, width, height);
+    const plates = taken.covered(box);
     const outside = within && sticksOut(box, within) ? COST.outside : 0;
-    const cost = choice.cost + outside + plates * COST.plate + lines.crossings(box) * COST.line;
-    if (!found || cost < found.cost) found = { ...choice, cost };
+    const cost = offer.cost + outside + plates * COST.plate + (lines?.crossings(box) ?? 0) * COST.line;
+    if (!found || cost < found.cost) found = { ...offer, cost, box, covers: plates > 0 };
   }
   return found;
 }
 
-/** Puts plates where they cover neither a line nor each other, and inside the sheet, as far as that can be had, with leaders when they stand off. */
+/** How plates are placed on the screen; paper keeps them all, and keeps them on the sheet. */
+export interface Placing {
+  /** A plate without room of its own is drawn all the same. */
+  readonly keepAll: boolean;
+  readonly within: PxBox | null;
+}
+
+/** Puts plates where they cover neither a line nor each other, as far as that can be had, with leaders when they stand off. */
 export function placeTags(
   wishes: readonly TagWish[],
   lines: readonly (readonly Point[])[],
   pxPerMm: number,
-  within: PxBox | null = null,
+  { keepAll, within }: Placing = { keepAll: false, within: null },
 ): TextPrim[] {
-  const grid = lineGrid(lines, pxPerMm);
-  const taken: PxBox[] = [];
   const careful = wishes.length <= MOST_CAREFUL;
+  const ground: Ground = { pxPerMm, lines: careful ? lineGrid(lines, pxPerMm) : null, taken: plateGrid(), within };
   const placed: TextPrim[] = [];
   for (const wish of wishes.toSorted((a, b) => a.rank - b.rank)) {
-    const choice = best(wish, { pxPerMm, lines: grid, taken, careful, within });
-    if (!choice) continue;
-    const { width, height } = plateSize(wish.text);
-    const x = choice.anchor[0] * pxPerMm + choice.offset[0];
-    const y = choice.anchor[1] * pxPerMm + choice.offset[1];
-    taken.push(boxAt(x, y, width, height));
-    placed.push({
-      ...wish.text,
-      at: choice.anchor,
-      offsetPx: choice.offset,
-      ...(choice.gap >= LEADER_FROM ? { leader: true } : {}),
-    });
+    const place = best(wish, ground);
+    if (!place || (place.covers && !keepAll && wish.rank > 0)) continue;
+    ground.taken.add(place.box);
+    const leader = place.gap >= LEADER_FROM ? { leader: true } : {};
+    placed.push({ ...wish.text, at: place.anchor, offsetPx: place.offset, ...leader });
   }
   // Leaders lie under all plates that stand where they should.
   return placed.toSorted((a, b) => Number(b.leader ?? false) - Number(a.leader ?? false));

@@ -127,7 +127,9 @@ function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] 
   const said = (door: Door): string => options.doorText?.(door) ?? door.tag;
   const wish = (id: string, tag: string, anchors: readonly Point[], rank: number, on = false): void => {
     if (tag === '' || anchors.length === 0) return;
-    wishes.push({ id, anchors, text: tagText(tag, look, options.picked.has(id)), rank, on });
+    const picked = options.picked.has(id);
+    // What is picked has its plate before all others.
+    wishes.push({ id, anchors, text: tagText(tag, look, picked), rank: picked ? -1 : rank, on });
   };
   for (const crack of view.cracks) wish(crack.id, crack.tag, lineAnchors(crack.path), 3);
   for (const joint of view.joints) wish(joint.id, joint.tag, lineAnchors(joint.path), 6);

@@ -65,6 +65,19 @@ describe('placing', () => {
     expect(placed.filter(({ leader }) => !leader).length).toBeGreaterThan(1);
   });
 
+  test('of thousands in one place the screen shows those that have room, paper shows all', () => {
+    const crowd = Array.from({ length: 2000 }, (_, i) => wish(`w${i}`));
+    expect(placeTags(crowd, [], 1).length).toBeLessThan(10);
+    expect(placeTags(crowd, [], 1, { keepAll: true, within: null })).toHaveLength(2000);
+  });
+
+  test('what is first in rank is never left out', () => {
+    const crowd = Array.from({ length: 1000 }, (_, i) => ({ ...wish(`w${i}`), rank: i === 999 ? -1 : 3 }));
+    expect(placeTags(crowd, [], 1)[0]).toBeDefined();
+    const first = { ...wish('first'), rank: -1, text: { ...text, text: 'C999' } };
+    expect(placeTags([...crowd, first], [], 1).some((plate) => plate.text === 'C999')).toBe(true);
+  });
+
   test('a line is not covered when there is room beside it', () => {
     const [placed] = placeTags(
       [wish('w')],
@@ -86,7 +99,10 @@ describe('placing', () => {
   });
 
   test('a plate stays on the sheet', () => {
-    const [placed] = placeTags([wish('w')], [], 1, { minX: -100, minY: -100, maxX: 10, maxY: 10 });
+    const [placed] = placeTags([wish('w')], [], 1, {
+      keepAll: false,
+      within: { minX: -100, minY: -100, maxX: 10, maxY: 10 },
+    });
     if (!placed) throw new Error('no plate');
     const [, , right, bottom] = boxOfPlate(placed, 1);
     expect(right).toBeLessThanOrEqual(10);
