@@ -27,6 +27,10 @@ async function textOf(bytes: Uint8Array): Promise<string> {
 }
 
 describe('takeoff as text', () => {
+  test('the demo jobs are among them', () => {
+    expect(Object.keys(jobs)).toEqual(expect.arrayContaining(['demo-garage', 'demo-workshop']));
+  });
+
   test.each(Object.keys(jobs))('%s', async (name) => {
     const text = await textOf(jobs[name]?.() ?? new Uint8Array());
     const path = join(HERE, `${name}.txt`);
