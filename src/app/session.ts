@@ -93,7 +93,7 @@ export function restSession(): void {
 }
 
 export function goTo(stage: Stage): void {
-  set({ stage, tool: 'pick', toolState: null, why: null, lit: null, truing: null });
+  set({ stage, tool: 'pick', toolState: null, picked: [], pickedEdges: [], why: null, lit: null, truing: null });
 }
 
 export function showFloor(floor: RecordId | null): void {

@@ -11,6 +11,7 @@ import { PrepLeft } from '../prep/PrepLeft.tsx';
 import { PrepRight } from '../prep/PrepRight.tsx';
 import { StagePanels } from '../questions/StagePanels.tsx';
 import { RatesDialog } from '../rates/RatesDialog.tsx';
+import { PagesDialog } from '../survey/page/PageSection.tsx';
 import { PlanCanvas } from '../survey/PlanCanvas.tsx';
 import { PlanSill } from '../survey/PlanSill.tsx';
 import { SurveyDocks } from '../survey/SurveyDocks.tsx';
@@ -102,6 +103,7 @@ export function JobScreen(): ReactElement {
       </Tabs.Panel>
       <JobDialogs />
       {panel === 'rates' && <RatesDialog />}
+      {panel === 'planPage' && <PagesDialog />}
       <StagePanels />
     </Tabs.Root>
   );

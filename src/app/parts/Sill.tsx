@@ -34,7 +34,8 @@ export function Sill({ label, items, stale = false, className }: SillProps): Rea
             <Figure className={css.figure ?? ''} of={item.figure ?? { figure: '–', unit: '' }} />
           </>
         );
-        const className = cx(css.item, item.live && css.live);
+        const long = (item.figure?.figure.length ?? 0) > 9;
+        const className = cx(css.item, item.live && css.live, long && css.long);
         return item.onAsk ? (
           <button key={item.key} type="button" className={className} onClick={item.onAsk}>
             {inside}

@@ -74,7 +74,7 @@ function GroupedTools({
     if (active !== name && next) arm(next);
   }
   return (
-    <nav className={cx(css[layout], className)} aria-label={surveyText.tools}>
+    <nav className={cx(css[layout], className)} aria-label={surveyText.tools} data-open={open ? '' : undefined}>
       {open && (
         <div className={css.rows} role="group" aria-label={groupWords[open]}>
           {!withPick && <ToolRow tool="pick" onArm={() => setOpen(null)} />}

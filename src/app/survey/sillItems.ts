@@ -1,11 +1,11 @@
 import { fitOf } from '../../edit/pageMap.ts';
 import { pathLength } from '../../geometry/polyline.ts';
 import { onFloor, type Doc } from '../../model/doc.ts';
-import { showMoney } from '../../model/money.ts';
 import { showArea, showNumber, showRun, type Figure } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
 import type { Line, Range } from '../../takeoff/line.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
+import { moneyOnScreen } from '../takeoff/showQuantity.ts';
 import { sillWords } from '../../words/surveyWords.ts';
 
 /** One figure of the sill, and the takeoff line that answers why. */
@@ -91,7 +91,7 @@ function price(sums: Sums): SillFigure {
   return {
     key: 'price',
     label: open ? sillWords.notAnOffer : sillWords.price,
-    figure: range(lines, (value) => showMoney(value, sums.currency, 'screen').figure, ''),
+    figure: range(lines, (value) => moneyOnScreen(value, sums.currency), ''),
     why: whyOf(lines),
   };
 }

@@ -28,7 +28,8 @@ function floorBox(doc: Doc, floor: RecordId): Box | null {
     return pixels.map((pixel) => mapPoint(pageMatrix(page), pixel));
   });
   const items = planIndex(doc, floor).items.flatMap((item) => item.shape.points);
-  const points = [...corners, ...items];
+  // What is drawn is what is worked on; the page round it is looked at until there is something.
+  const points = items.length > 0 ? items : corners;
   return points.length === 0 ? null : boxOf(points);
 }
 
