@@ -19,6 +19,9 @@ export interface SplitBlock {
 /** A piece this small, m2, shows as nothing: it goes with what is left in corners. */
 const NOTHING_M2 = 0.005;
 
+/** Less of a zone than this is not the machine's in any sense that a person would mean. */
+const SLIVER = 0.01;
+
 function edgeMetres(zone: ZoneMeasure): number {
   const { wall, obstruction, drop, stop } = zone.faces;
   return wall + obstruction + drop + stop;
@@ -46,7 +49,8 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
   const blocks: SplitBlock[] = [];
   if (zone.machine) {
     const keptOut = zone.tight.find((piece) => piece.kind === 'cutOff' && piece.blockedBy);
-    const barred = zone.fieldM2 <= 0 && whole > 0;
+    // A zone drawn to the middle of a wall holds a little of the doorway, which a machine reaches from the other side.
+    const barred = whole > 0 && zone.fieldM2 < whole * SLIVER;
     blocks.push(
       block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }),
     );

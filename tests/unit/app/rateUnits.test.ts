@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { rateUnit } from '../../../src/app/rates/rateUnits.ts';
+import { book } from '../../../src/takeoff/rates/book.ts';
+
+// NIST SP 811 (2008), Appendix B: 1 ft = 0.3048 m exactly.
+test.each([
+  ['m2/h', 'ft2/h', 0.3048 ** 2],
+  ['m/h', 'ft/h', 0.3048],
+  ['m2 per set', 'ft2 per set', 0.3048 ** 2],
+  ['min each', 'min each', 1],
+  ['min per m2', 'min per m2', 1],
+])('%s is shown as %s', (unit, shown, worth) => {
+  const found = rateUnit(unit, 'imperial');
+  expect(found.unit).toBe(shown);
+  expect(found.worth).toBeCloseTo(worth, 12);
+});
+
+test('metric is shown as it is kept', () => {
+  for (const row of book) expect(rateUnit(row.unit, 'metric')).toEqual({ unit: row.unit, worth: 1 });
+});
