@@ -36,15 +36,27 @@ const column: CommandCall = {
 };
 const index = planIndex(planWith([room, wall, openingOn('wall:a', 0, 500), slanting, column]), FLOOR);
 
-const point: fc.Arbitrary<Point> = fc.tuple(
+const anywhere: fc.Arbitrary<Point> = fc.tuple(
   fc.double({ min: -1000, max: 13_000, noNaN: true }),
   fc.double({ min: -1000, max: 7000, noNaN: true }),
 );
-const onGrid = point.map(([x, y]): Point => [toGrid(x), toGrid(y)]);
+const corners: readonly Point[] = index.items.flatMap(({ shape }) => shape.points);
+const step = fc.double({ min: -120, max: 120, noNaN: true });
+/** Where something is to be met: about a corner, or about a place between two corners. */
+const nearby = fc
+  .tuple(fc.constantFrom(...corners), fc.constantFrom(...corners), fc.constantFrom(0, 0.5, 0.37), step, step)
+  .map(([a, b, share, dx, dy]): Point => [a[0] + (b[0] - a[0]) * share + dx, a[1] + (b[1] - a[1]) * share + dy]);
+const point = fc.oneof(anywhere, nearby, nearby);
+const onGrid = anywhere.map(([x, y]): Point => [toGrid(x), toGrid(y)]);
 const scene: fc.Arbitrary<SnapScene> = fc.array(onGrid, { maxLength: 4 }).map((own) => ({ index, own }));
+/** Nearly straight across or down from the last point. */
+const straightFrom = ([x, y]: Point): fc.Arbitrary<Point> =>
+  fc
+    .tuple(fc.double({ min: -6000, max: 6000, noNaN: true }), step, fc.boolean())
+    .map(([run, off, across]): Point => (across ? [x + run, y + off] : [x + off, y + run]));
 const query = (from: Point | null): fc.Arbitrary<SnapQuery> =>
   fc.record({
-    at: point,
+    at: from ? fc.oneof(point, straightFrom(from)) : point,
     from: fc.constant(from),
     pxPerMm: fc.double({ min: 0.01, max: 2, noNaN: true }),
     reachPx: fc.constantFrom(10, 24),
@@ -68,7 +80,8 @@ test('never beyond reach; the answer lies on the grid', () => {
     }),
     RUNS,
   );
-  expect(met.size).toBeGreaterThan(7);
+  // A law that nothing was tried against says nothing. Pages have no lines yet, and the grid is off here.
+  expect(SNAP_KINDS.filter((kind) => !met.has(kind))).toEqual(['pageLine', 'grid']);
 });
 
 test('snapping a snapped point does nothing, unless something of a higher rank has come within reach', () => {

@@ -4,6 +4,7 @@ import { removeCorner } from '../../edit/removeCorner.ts';
 import { removeRecords } from '../../edit/removeRecords.ts';
 import { callOf, previewOf, refusalOf } from '../../edit/run.ts';
 import type { CommandCall, RecordId } from '../../model/cell.ts';
+import { openingsOf } from '../../edit/wallOpenings.ts';
 import { planIndex } from '../planIndex.ts';
 import { selectionBox } from '../paint/guides.ts';
 import { itemsBoxed } from './boxed.ts';
@@ -119,7 +120,7 @@ function draft(state: PickState, env: ToolEnv): Draft {
     cells,
     live: liveLine(state.before ? [state.before] : [], state.to),
     from: state.before,
-    moving: state.ids,
+    moving: [...state.ids, ...state.ids.flatMap((id) => openingsOf(env.doc, id).map((opening) => opening.id))],
     own: state.rest,
   });
 }
