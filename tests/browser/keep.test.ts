@@ -379,6 +379,11 @@ describe('a browser without a database', () => {
     expect((await readBack(job)).opened.doc.size).toBe(2);
     expect((await job.image(hash))?.size).toBe(PICTURE.length);
     expect(await job.close()).toMatchObject({ at: 'notSaved' });
-    await job.close(true);
+    // Left open: found again as it was.
+    const again = await openJob(nothing, start.id);
+    expect(again.ok && again.job).toBe(job);
+    await job.copySaved(await job.writeFile());
+    await job.close();
+    expect(await openJob(nothing, start.id)).toMatchObject({ ok: false, fault: 'readFailed' });
   });
 });

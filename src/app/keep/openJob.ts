@@ -3,14 +3,17 @@ import { applyCells, recordsOf } from '../../model/doc.ts';
 import { differenceOf } from '../../model/difference.ts';
 import type { Head, Opened } from '../../model/envelope.ts';
 import type { BrokenLink } from '../../model/integrity.ts';
-import { planStore, RefusedChange, type PlanStore, type Quarantine } from '../../model/store.ts';
+import { planStore, type PlanStore, type Quarantine } from '../../model/store.ts';
 import { writeCrewCopy } from '../../exchange/crewCopy.ts';
-import { imagesNamed, writeJobFile, type ImageFile, type Images } from '../../exchange/jobFile.ts';
+import { imagesNamed, writeJobFile, type Images } from '../../exchange/jobFile.ts';
 import { autosave } from './autosave.ts';
 import { fileNameFor, noteCopy } from './copies.ts';
-import type { ImageRow, Keep } from './database.ts';
-import { imageExtension, imageFile, imageRow, imagesOf } from './images.ts';
+import type { Keep } from './database.ts';
+import { guardedStore, type ReadOnly } from './guardedStore.ts';
+import { imageRow } from './images.ts';
+import { jobPictures } from './jobPictures.ts';
 import { loadJob, type LoadFault } from './loadJob.ts';
+import { watchPageLife } from './pageLife.ts';
 import type { SaveState } from './saveFault.ts';
 import { takeWriteLock, type WriteLock } from './writeLock.ts';
 
@@ -21,8 +24,6 @@ import { takeWriteLock, type WriteLock } from './writeLock.ts';
  *   const answer = await openJob(keep, id);
  *   if (answer.ok) answer.job.store.commit(...)
  */
-export type ReadOnly = 'otherTab' | 'newerFile' | null;
-
 export interface KeptJob {
   readonly id: string;
   readonly store: PlanStore;
@@ -46,8 +47,8 @@ export interface KeptJob {
   /** Quarantined records of the file and those that came later. */
   quarantine(): Quarantine;
   /**
-   * Closes the job when all of it is in the database. Else it stays open and answers the state, so that the person can
-   * save a file first; `dropUnsaved` closes it all the same.
+   * Closes the job when all of it is in the database or in a file. Else it stays open and answers 'notSaved', so that
+   * the person can save a file first; opened again, it is found as it was left. `dropUnsaved` closes it all the same.
    */
   close(dropUnsaved?: boolean): Promise<SaveState>;
 }
@@ -65,7 +66,15 @@ export type OpenJob =
   | { readonly ok: true; readonly job: KeptJob }
   | { readonly ok: false; readonly fault: LoadFault; readonly what: string };
 
+/** Jobs of this page that could not be closed because the database does not hold all of them. */
+const leftOpen = new Map<string, KeptJob>();
+
 export async function openJob(keep: Keep, id: string): Promise<OpenJob> {
+  const left = leftOpen.get(`${keep.name}/${id}`);
+  if (left) {
+    leftOpen.delete(`${keep.name}/${id}`);
+    return { ok: true, job: left };
+  }
   const loaded = await loadJob(keep, id);
   if (!loaded.ok) return loaded;
   const { opened, tick, row } = loaded;
@@ -95,9 +104,12 @@ async function keptJob(
   let closed = false;
   let seq = startSeq;
   let aside = opened.quarantine;
+  let seqInFile = -1;
   let catchingUpDone = Promise.resolve();
 
   const quarantine = (): Quarantine => new Map([...aside, ...store.quarantine()]);
+  /** Number of the last change, those that wait among them. */
+  const lastSeq = (): number => seq + saving.waiting().length;
   const readOnly = (): ReadOnly => {
     if (opened.readOnly) return 'newerFile';
     return writing ? null : 'otherTab';
@@ -166,36 +178,17 @@ async function keptJob(
     if (event.data === id && !writing) void catchUp();
   });
 
-  const onHide = (): void => void saving.flush();
-  /** The browser asks "leave?" only while something would be lost. */
-  const onLeave = (event: BeforeUnloadEvent): void => {
-    if (saving.state().at === 'notSaved') event.preventDefault();
-  };
-  document.addEventListener('visibilitychange', onHide);
-  window.addEventListener('pagehide', onHide);
-  window.addEventListener('beforeunload', onLeave);
+  const pictures = jobPictures(inMemory ? null : keep, id, saving);
+  const stopWatching = watchPageLife({ onHide: () => void saving.flush(), wouldLose });
 
-  /** Images of this job: those still waiting to be written, then those in the database. */
-  async function allImages(): Promise<Map<string, ImageFile>> {
-    // A file without a picture that cannot be read is better than no file.
-    const stored = inMemory ? new Map() : await imagesOf(keep, id).catch(() => new Map());
-    const kept = new Map<string, ImageFile>(stored);
-    const waiting = [...imagesNamed(store.getState())].flatMap((hash) => saving.image(hash) ?? []);
-    const files = await Promise.all(waiting.map(async (row) => [row.hash, await imageFile(row)] as const));
-    for (const [hash, file] of files) kept.set(hash, file);
-    return kept;
-  }
-
-  async function storedImage(hash: string): Promise<ImageRow | null> {
-    if (inMemory) return null;
-    const db = await keep.database();
-    return (await db.get('images', [id, hash])) ?? null;
+  function wouldLose(): boolean {
+    return saving.state().at === 'notSaved' && lastSeq() > seqInFile;
   }
 
   async function writtenFile(copy: 'whole' | 'crew'): Promise<WrittenFile> {
-    const at = seq + saving.waiting().length;
+    const at = lastSeq();
     const doc = store.getState();
-    const images = await allImages();
+    const images = await pictures.all(imagesNamed(doc));
     const write = copy === 'whole' ? writeJobFile : writeCrewCopy;
     return {
       fileName: fileNameFor(recordsOf(doc, 'job')[0]?.name ?? '', copy),
@@ -205,9 +198,9 @@ async function keptJob(
     };
   }
 
-  return {
+  const kept: KeptJob = {
     id,
-    store: guarded(store, readOnly),
+    store: guardedStore(store, readOnly),
     head: opened.head,
     broken: opened.broken,
     migrated: opened.migrated,
@@ -219,48 +212,31 @@ async function keptJob(
     saveState: saving.state,
     onSaveState: saving.onState,
     flush: saving.flush,
-    addImage(bytes) {
-      const extension = imageExtension(bytes);
-      if (!extension) return null;
-      const row = imageRow(id, bytes, extension);
-      saving.addImage(row);
-      return row.hash;
-    },
-    async image(hash) {
-      return (saving.image(hash) ?? (await storedImage(hash)))?.blob ?? null;
-    },
+    addImage: pictures.add,
+    image: pictures.blob,
     writeFile: () => writtenFile('whole'),
     writeCrewFile: () => writtenFile('crew'),
     async copySaved(file) {
+      seqInFile = Math.max(seqInFile, file.seq);
       if (!inMemory) await noteCopy(keep, id, { fileName: file.fileName, seq: file.seq });
     },
     quarantine,
     async close(dropUnsaved = false) {
       await saving.flush();
       const state = saving.state();
-      if (closed || (state.at === 'notSaved' && !dropUnsaved)) return state;
+      if (closed) return state;
+      if (wouldLose() && !dropUnsaved) {
+        leftOpen.set(`${keep.name}/${id}`, kept);
+        return state;
+      }
       closed = true;
+      leftOpen.delete(`${keep.name}/${id}`);
       saving.stop();
       lock?.release();
       news.close();
-      document.removeEventListener('visibilitychange', onHide);
-      window.removeEventListener('pagehide', onHide);
-      window.removeEventListener('beforeunload', onLeave);
+      stopWatching();
       return state;
     },
   };
-}
-
-/** The same store, deaf to this tab's own changes while it may only read. */
-function guarded(store: PlanStore, readOnly: () => ReadOnly): PlanStore {
-  return {
-    ...store,
-    commit(label, cells, origin = 'local') {
-      const why = readOnly();
-      if (why && origin === 'local') throw new RefusedChange(cells[0]?.[0] ?? 'job:', why);
-      return store.commit(label, cells, origin);
-    },
-    undo: () => (readOnly() ? null : store.undo()),
-    redo: () => (readOnly() ? null : store.redo()),
-  };
+  return kept;
 }
