@@ -1,7 +1,7 @@
 import type { Cell, Json, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
 import { recordOf, recordsOf, type Doc } from '../model/doc.ts';
-import { keyBetween } from '../model/order.ts';
+import { keyAfter } from '../model/order.ts';
 import type { RecordType } from '../model/records/all.ts';
 import { nextTag, type TaggedType } from './tags.ts';
 
@@ -39,7 +39,7 @@ export function newItemCells(doc: Doc, args: NewItem, type: TaggedType, slots: S
 
 /** Cells of any new record, last among its kind unless an order is given. */
 export function newRecordCells(doc: Doc, id: RecordId, slots: Slots): Cell[] {
-  const ordered: Slots = { order: keyBetween(lastOrder(doc, id), null), ...slots };
+  const ordered: Slots = { order: keyAfter(lastOrder(doc, id)), ...slots };
   return Object.entries(ordered)
     .filter(([, value]) => value !== undefined)
     .map(([slot, value]) => [id, slot, value] as const);
