@@ -85,29 +85,18 @@ function cutShares(a: Point, b: Point, edges: readonly (readonly [Point, Point])
   return [...new Set(shares)].toSorted((x, y) => x - y);
 }
 
-/** Parts of a-b that lie inside, as pairs of shares; neighbouring parts are joined. */
-export function insideShares(index: RegionIndex, a: Point, b: Point): readonly (readonly [number, number])[] {
+/** Parts of a-b that lie inside, or no further than `besideMm` from the outline, as pairs of shares; neighbouring parts are joined. */
+export function insideShares(index: RegionIndex, a: Point, b: Point, besideMm = 0): readonly (readonly [number, number])[] {
   const shares = index.cuts(a, b);
   const parts: [number, number][] = [];
   for (let i = 0; i + 1 < shares.length; i += 1) {
     const from = shares[i] as number;
     const to = shares[i + 1] as number;
-    if (!index.contains(between(a, b, (from + to) / 2))) continue;
+    const middle = between(a, b, (from + to) / 2);
+    if (!index.contains(middle) && (besideMm === 0 || !index.nearest(middle, besideMm))) continue;
     const last = parts.at(-1);
     if (last && last[1] === from) last[1] = to;
     else parts.push([from, to]);
   }
   return parts;
-}
-
-/** Length of a path inside the region, in the unit of the points. */
-export function lengthInside(index: RegionIndex, path: readonly Point[]): number {
-  let sum = 0;
-  for (let i = 0; i + 1 < path.length; i += 1) {
-    const a = path[i] as Point;
-    const b = path[i + 1] as Point;
-    const size = distance(a, b);
-    for (const [from, to] of insideShares(index, a, b)) sum += (to - from) * size;
-  }
-  return sum;
 }

@@ -38,7 +38,8 @@ export function welded(shape: FloorShape): FloorShape {
     ...shape.outOfScope.flatMap(({ id, ring }) => edges(id, ring, 'in')),
   ];
   const pushSlab = pusher(slabsIn);
-  const pushBody = pusher([...slabs, ...bodies]);
+  // Slabs last: where a corner lies on a column and on the slab, it must leave the slab.
+  const pushBody = pusher([...bodies, ...slabs]);
   return {
     ...shape,
     slabs: shape.slabs.map((slab) => ({ ...slab, ring: pushSlab(slab.id, slab.ring) })),
@@ -70,7 +71,7 @@ function pusher(targets: readonly Target[]): (of: string, ring: Ring) => Ring {
   return (of, ring) =>
     ring.map((at) => {
       let moved = at;
-      for (const i of index.meeting(grownBox(boxOf([at]), NEAR_MM))) {
+      for (const i of index.meeting(grownBox(boxOf([at]), NEAR_MM)).toSorted((x, y) => x - y)) {
         const target = targets[i] as Target;
         if (target.of === of || nearestOnSegment(at, target.a, target.b).distance > NEAR_MM) continue;
         // Into itself: the two lie on the same side of the edge and need no weld.
