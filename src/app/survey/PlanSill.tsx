@@ -7,6 +7,7 @@ import { surveyText } from '../../words/surveyWords.ts';
 import { applyCells } from '../../model/doc.ts';
 import { sillFigure, type SillFigure, type SillName } from './sillItems.ts';
 import { useHand } from './hand.ts';
+import { useHasMoney } from '../takeoff/useHasMoney.ts';
 
 const SHOWN: Readonly<Record<Stage, Readonly<Record<'desk' | 'tablet' | 'phone', readonly SillName[]>>>> = {
   survey: {
@@ -43,7 +44,8 @@ export function PlanSill({ stage, layout, className }: PlanSillProps): ReactElem
   const settled = useSettledTakeoff();
   const cells = useHand((now) => now.draft?.cells) ?? [];
   const doc = useDoc((now) => now);
-  const names = SHOWN[stage][layout === 'phoneWide' ? 'phone' : layout];
+  const hasMoney = useHasMoney();
+  const names = SHOWN[stage][layout === 'phoneWide' ? 'phone' : layout].filter((name) => hasMoney || name !== 'price');
   const shared = { floor: floor?.id ?? '', units, currency };
   const shownDoc = cells.length > 0 ? applyCells(doc, cells) : doc;
   const same = ({ figure }: SillFigure, other: SillFigure): boolean => figure?.figure === other.figure?.figure;
