@@ -1,14 +1,4 @@
-import {
-  KG_PER_LB,
-  KG_M3_PER_LB_FT3,
-  KPA_PER_PSI,
-  L_PER_GAL,
-  M2_PER_FT2,
-  M3H_PER_CFM,
-  M_PER_FT,
-  ML_PER_FL_OZ,
-  type Units,
-} from './units.ts';
+import { KG_PER_LB, L_PER_GAL, M2_PER_FT2, M_PER_FT, ML_PER_FL_OZ, type Units } from './units.ts';
 
 /** A number ready to be set: screens and paper give the unit a smaller size. The unit may be empty (feet and inches). */
 export interface Figure {
@@ -82,27 +72,4 @@ export function showAreaRate(m2PerHour: number, units: Units): Figure {
 export function showRunRate(mPerHour: number, units: Units): Figure {
   if (units === 'metric') return { figure: showNumber(mPerHour, 1), unit: 'm/h' };
   return { figure: showNumber(mPerHour / M_PER_FT, 0), unit: 'ft/h' };
-}
-
-export function showAirFlow(m3PerHour: number, units: Units): Figure {
-  if (units === 'metric') return { figure: showNumber(m3PerHour, 0), unit: 'm3/h' };
-  return { figure: showNumber(m3PerHour / M3H_PER_CFM, 0), unit: 'cfm' };
-}
-
-export function showPressure(mPa: number, units: Units): Figure {
-  if (units === 'metric') return { figure: showNumber(mPa, 1), unit: 'MPa' };
-  return { figure: showNumber((mPa * 1000) / KPA_PER_PSI, 0), unit: 'psi' };
-}
-
-export function showDensity(kgPerM3: number, units: Units): Figure {
-  if (units === 'metric') return { figure: showNumber(kgPerM3, 0), unit: 'kg/m3' };
-  return { figure: showNumber(kgPerM3 / KG_M3_PER_LB_FT3, 0), unit: 'lb/ft3' };
-}
-
-export function showDegrees(deg: number): Figure {
-  return { figure: showNumber(deg, 1), unit: '°' };
-}
-
-export function showPercent(percent: number): Figure {
-  return { figure: showNumber(percent, Number.isInteger(percent) ? 0 : 1), unit: '%' };
 }

@@ -63,6 +63,3 @@ export function fieldUnit(units: Units): 'ft' | 'm' {
 export function smallFieldUnit(units: Units): 'in' | 'mm' {
   return units === 'imperial' ? 'in' : 'mm';
 }
-
-export const degrees = (radians: number): number => (radians * 180) / Math.PI;
-export const radians = (deg: number): number => (deg * Math.PI) / 180;

@@ -1,10 +1,10 @@
 import type { Point } from '../../geometry/floorShape.ts';
+import { MM_PER_FT } from '../../model/units.ts';
 import type { Prim } from './prim.ts';
 
 const PARTS = 5;
-const FOOT_MM = 304.8;
 const METRIC = [0.5, 1, 2, 5, 10, 20, 50, 100, 200].map((metres) => ({ mm: metres * 1000, text: `${metres} m` }));
-const IMPERIAL = [1, 2, 5, 10, 20, 50, 100, 200, 500].map((feet) => ({ mm: feet * FOOT_MM, text: `${feet} ft` }));
+const IMPERIAL = [1, 2, 5, 10, 20, 50, 100, 200, 500].map((feet) => ({ mm: feet * MM_PER_FT, text: `${feet} ft` }));
 
 /** The longest round length that fits into `widthPx`. */
 export function scaleBarLength(
