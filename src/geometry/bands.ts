@@ -64,7 +64,11 @@ function outlineAround(faces: readonly Face[], widthMm: WidthByKind, fit: ArcFit
   for (const [i, face] of faces.entries()) {
     const after = faces[(i + 1) % faces.length] as Face;
     if (widthMm[after.kind] !== width || turnBetween(face, after) > STRAIGHT) return null;
-    grown.push(along(face.a, face.inward, width), along(face.b, face.inward, width), ...roundTurn(face, after, width, fit));
+    grown.push(
+      along(face.a, face.inward, width),
+      along(face.b, face.inward, width),
+      ...roundTurn(face, after, width, fit),
+    );
   }
   return [grown, faces.map((face) => face.a)];
 }

@@ -32,15 +32,24 @@ export interface BoundaryEdge {
 const NEAR_MM = 0.05;
 
 /** What the slab says of its own edge stands, but for `run`: a column drawn against the outside of that is a face. */
-const HARDNESS: Readonly<Record<FaceKind | 'soft', number>> = { wall: 5, drop: 4, stop: 4, obstruction: 3, run: 2, soft: 1 };
+const HARDNESS: Readonly<Record<FaceKind | 'soft', number>> = {
+  wall: 5,
+  drop: 4,
+  stop: 4,
+  obstruction: 3,
+  run: 2,
+  soft: 1,
+};
 
 /** The rings of a region as edges with their sources; an edge without any counts as wall. */
 export function tagBoundary(region: Region, sources: readonly SourceEdge[]): readonly (readonly BoundaryEdge[])[] {
   const index = boxIndex(sources.map((edge) => boxOf([edge.a, edge.b])));
-  return region.flat().map((ring) => ringEdges(ring).flatMap(([a, b]) => {
-    const near = index.meeting(grownBox(boxOf([a, b]), NEAR_MM)).flatMap((i) => sources[i] ?? []);
-    return tagEdge(a, b, near);
-  }));
+  return region.flat().map((ring) =>
+    ringEdges(ring).flatMap(([a, b]) => {
+      const near = index.meeting(grownBox(boxOf([a, b]), NEAR_MM)).flatMap((i) => sources[i] ?? []);
+      return tagEdge(a, b, near);
+    }),
+  );
 }
 
 function ringEdges(ring: Ring): (readonly [Point, Point])[] {
@@ -57,7 +66,9 @@ function tagEdge(a: Point, b: Point, near: readonly SourceEdge[]): BoundaryEdge[
   const size = distance(a, b);
   const covers = near.flatMap((source) => coverOf(a, b, source) ?? []);
   const least = NEAR_MM / size;
-  const cuts = [0, 1, ...covers.flatMap((cover) => [cover.from, cover.to])].filter((s) => s >= 0 && s <= 1).toSorted((x, y) => x - y);
+  const cuts = [0, 1, ...covers.flatMap((cover) => [cover.from, cover.to])]
+    .filter((s) => s >= 0 && s <= 1)
+    .toSorted((x, y) => x - y);
   const edges: BoundaryEdge[] = [];
   let start = 0;
   for (const cut of cuts) {

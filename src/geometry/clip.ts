@@ -16,7 +16,9 @@ import { boxIndex } from './spatial.ts';
  * polygon-clipping on raw floats throws on 3 % of degenerate input and is silently wrong on some; on whole
  * numbers it is sound (tests/reference/libraryFailures.test.ts). A failure is a value, never a throw.
  */
-export type ClipResult = { readonly ok: true; readonly region: Region } | { readonly ok: false; readonly code: 'clipFailed' };
+export type ClipResult =
+  | { readonly ok: true; readonly region: Region }
+  | { readonly ok: false; readonly code: 'clipFailed' };
 
 type Operation = 'union' | 'intersection' | 'difference';
 
@@ -68,10 +70,18 @@ function clip(operation: Operation, subject: Region, clips: Region): ClipResult 
     }
   }
   const region = byClipper(operation, subject, clips, origin);
-  return region && isPlausible(operation, subject, clips, region) ? { ok: true, region } : { ok: false, code: 'clipFailed' };
+  return region && isPlausible(operation, subject, clips, region)
+    ? { ok: true, region }
+    : { ok: false, code: 'clipFailed' };
 }
 
-function byPolygonClipping(operation: Operation, subject: Region, clips: Region, origin: Point, steps: number): Region | null {
+function byPolygonClipping(
+  operation: Operation,
+  subject: Region,
+  clips: Region,
+  origin: Point,
+  steps: number,
+): Region | null {
   try {
     const a = toSteps(subject, origin, steps);
     const b = toSteps(clips, origin, steps);
@@ -139,7 +149,13 @@ const CLIP_TYPES = { union: ClipType.Union, intersection: ClipType.Intersection,
 function byClipper(operation: Operation, subject: Region, clips: Region, origin: Point): Region | null {
   try {
     const tree = new PolyTree64();
-    Clipper.booleanOpWithPolyTree(CLIP_TYPES[operation], toPaths(subject, origin), toPaths(clips, origin), tree, FillRule.NonZero);
+    Clipper.booleanOpWithPolyTree(
+      CLIP_TYPES[operation],
+      toPaths(subject, origin),
+      toPaths(clips, origin),
+      tree,
+      FillRule.NonZero,
+    );
     const out: [number, number][][][] = [];
     collect(tree, out);
     return fromSteps(out, origin, STEPS_PER_MM);

@@ -16,7 +16,13 @@ const ON_EDGE_MM = 5;
  * entrance too narrow or too low enters none; one on an edge where the floor runs on enters what can be
  * stood on along that edge; any other the nearest piece in sight.
  */
-export function enteredPieces(pieces: Region, machine: MachineShape, floor: NetFloor, entrances: readonly Entrance[], reachMm: number): ReadonlySet<number> {
+export function enteredPieces(
+  pieces: Region,
+  machine: MachineShape,
+  floor: NetFloor,
+  entrances: readonly Entrance[],
+  reachMm: number,
+): ReadonlySet<number> {
   const usable = entrances.filter((entrance) => isOnFloor(entrance.at, floor.index));
   if (usable.length === 0) return new Set(pieces.keys());
   const indexes = pieces.map((polygon) => regionIndex([polygon]));
@@ -34,7 +40,11 @@ export function isOnFloor(at: Point, floor: RegionIndex): boolean {
 }
 
 /** The passage that makes an entrance useless for a machine: its own size, or the doorway it stands in. */
-export function blockedEntrance(entrance: Entrance, machine: MachineShape, ways: readonly Way[]): ReturnType<typeof blockOf> {
+export function blockedEntrance(
+  entrance: Entrance,
+  machine: MachineShape,
+  ways: readonly Way[],
+): ReturnType<typeof blockOf> {
   const own = { id: entrance.id, widthMm: entrance.widthMm ?? Infinity, heightMm: entrance.heightMm };
   return blockOf([{ passage: own }, ...ways.filter((way) => standsIn(entrance.at, way))], machine);
 }
@@ -49,11 +59,19 @@ function blockOf(ways: readonly Pick<Way, 'passage'>[], machine: MachineShape) {
 
 function standsIn(at: Point, way: Way): boolean {
   const box = grownBox(boxOf(way.ring), ON_EDGE_MM);
-  return at[0] >= box.minX && at[0] <= box.maxX && at[1] >= box.minY && at[1] <= box.maxY && (ringContains(way.ring, at) || isNearRing(at, way));
+  return (
+    at[0] >= box.minX &&
+    at[0] <= box.maxX &&
+    at[1] >= box.minY &&
+    at[1] <= box.maxY &&
+    (ringContains(way.ring, at) || isNearRing(at, way))
+  );
 }
 
 function isNearRing(at: Point, way: Way): boolean {
-  return way.ring.some((a, i) => nearestOnSegment(at, a, way.ring[(i + 1) % way.ring.length] ?? a).distance <= ON_EDGE_MM);
+  return way.ring.some(
+    (a, i) => nearestOnSegment(at, a, way.ring[(i + 1) % way.ring.length] ?? a).distance <= ON_EDGE_MM,
+  );
 }
 
 function piecesAt(at: Point, pieces: readonly RegionIndex[], floor: NetFloor, reachMm: number): readonly number[] {
@@ -64,7 +82,12 @@ function piecesAt(at: Point, pieces: readonly RegionIndex[], floor: NetFloor, re
   return nearestInSight(at, pieces, floor, reachMm * 1.5 + ON_EDGE_MM);
 }
 
-function nearestInSight(at: Point, pieces: readonly RegionIndex[], floor: NetFloor, withinMm: number): readonly number[] {
+function nearestInSight(
+  at: Point,
+  pieces: readonly RegionIndex[],
+  floor: NetFloor,
+  withinMm: number,
+): readonly number[] {
   const found = pieces.flatMap((piece, i) => {
     const near = piece.nearest(at, withinMm);
     return near && isInSight(at, near.at, floor) ? [{ i, distance: near.distance }] : [];

@@ -52,7 +52,12 @@ export function stripWidths(machine: MachineShape): WidthByKind {
 }
 
 /** Chains cut into worked and other parts. `field` is what the head covers, `standMm` how far its middle stays off. */
-export function chainParts(chains: readonly Chain[], field: RegionIndex, machine: MachineShape, standMm: WidthByKind): readonly ChainParts[] {
+export function chainParts(
+  chains: readonly Chain[],
+  field: RegionIndex,
+  machine: MachineShape,
+  standMm: WidthByKind,
+): readonly ChainParts[] {
   const widths = bandWidths(machine);
   const rules = { standMm, widths };
   return chains.map((chain) => {
@@ -84,10 +89,15 @@ interface Rules {
 
 /** Runs without field count as worked when they are only what a round head leaves in an inner corner; not beside a drop that leaves a hand area. */
 function joinCorners(parts: readonly FacePart[], closed: boolean, rules: Rules): readonly FacePart[] {
-  const start = closed ? Math.max(0, parts.findIndex((part) => part.worked)) : 0;
+  const start = closed
+    ? Math.max(
+        0,
+        parts.findIndex((part) => part.worked),
+      )
+    : 0;
   const turned = [...parts.slice(start), ...parts.slice(0, start)];
   const out: FacePart[] = [];
-  for (let i = 0; i < turned.length; ) {
+  for (let i = 0; i < turned.length;) {
     const first = turned[i] as FacePart;
     let end = i + 1;
     while (end < turned.length && (turned[end] as FacePart).worked === first.worked) end += 1;
@@ -102,15 +112,27 @@ function joinCorners(parts: readonly FacePart[], closed: boolean, rules: Rules):
   return out;
 }
 
-function isCornerRun(run: readonly FacePart[], before: FacePart | undefined, after: FacePart | undefined, { standMm, widths }: Rules): boolean {
+function isCornerRun(
+  run: readonly FacePart[],
+  before: FacePart | undefined,
+  after: FacePart | undefined,
+  { standMm, widths }: Rules,
+): boolean {
   const sides = [before, after].filter((part) => part?.worked === true);
   if (sides.length === 0) return false;
   const length = run.reduce((sum, { face, from, to }) => sum + (to - from) * face.lengthMm, 0);
-  const inner = innerTurns([sides.includes(before) ? before : undefined, ...run, sides.includes(after) ? after : undefined]);
+  const inner = innerTurns([
+    sides.includes(before) ? before : undefined,
+    ...run,
+    sides.includes(after) ? after : undefined,
+  ]);
   if (inner.length === 0) {
     // Beside a face with a wider band: its round end covers the start of this one.
     const own = Math.min(...run.map((part) => widths[part.face.kind]));
-    const cover = sides.reduce((sum, part) => sum + (part && widths[part.face.kind] > own ? widths[part.face.kind] : 0), 0);
+    const cover = sides.reduce(
+      (sum, part) => sum + (part && widths[part.face.kind] > own ? widths[part.face.kind] : 0),
+      0,
+    );
     return length <= cover + GRAZE_MM;
   }
   const stand = Math.max(...run.map((part) => standMm[part.face.kind]));

@@ -70,7 +70,12 @@ export interface ZoneShape extends PatchShape {
 export interface MachineShape {
   readonly id: string;
   readonly headRadiusMm: number;
-  readonly clearanceMm: { readonly wall: number; readonly obstruction: number; readonly drop: number; readonly stop: number };
+  readonly clearanceMm: {
+    readonly wall: number;
+    readonly obstruction: number;
+    readonly drop: number;
+    readonly stop: number;
+  };
   readonly lapMm: number;
   /** Least clear width it passes: max(2(r + c), body width, smallest opening). */
   readonly passageMm: number;
@@ -89,7 +94,12 @@ export interface FloorShape {
   readonly lines: readonly LineShape[];
   readonly machines: readonly MachineShape[];
   /** Where machines come on to the floor; with none, every piece counts as entered. */
-  readonly entrances: readonly { readonly id: string; readonly at: Point; readonly widthMm: number | null; readonly heightMm: number | null }[];
+  readonly entrances: readonly {
+    readonly id: string;
+    readonly at: Point;
+    readonly widthMm: number | null;
+    readonly heightMm: number | null;
+  }[];
 }
 
 /** Metres of face by kind; `hidden` are faces beside floor that no machine works. */
@@ -133,7 +143,12 @@ export interface ZoneMeasure {
   readonly strip: Region;
   readonly tight: readonly TightPiece[];
   /** Faces for drawing: each piece with its kind, as a polyline. */
-  readonly faceLines: readonly { readonly kind: Exclude<FaceKind, 'run'>; readonly of: string; readonly path: readonly Point[]; readonly hidden: boolean }[];
+  readonly faceLines: readonly {
+    readonly kind: Exclude<FaceKind, 'run'>;
+    readonly of: string;
+    readonly path: readonly Point[];
+    readonly hidden: boolean;
+  }[];
 }
 
 export interface GeometryFault {

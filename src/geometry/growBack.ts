@@ -34,10 +34,17 @@ const JOINED_MM = 0.2;
  * `standMm` is how far P stays from each kind of face, `clearMm` how far the head does; `biasMm` is
  * added to the corner radius that `standMm` was made too small by.
  */
-export function growBack(pieces: Region, faces: readonly Face[], standMm: WidthByKind, clearMm: WidthByKind, biasMm: number): Region {
+export function growBack(
+  pieces: Region,
+  faces: readonly Face[],
+  standMm: WidthByKind,
+  clearMm: WidthByKind,
+  biasMm: number,
+): Region {
   const index = boxIndex(faces.map((face) => boxOf([face.a, face.b])));
   const reach = Math.max(...Object.values(standMm)) + 2;
-  const makerOf = (a: Point, b: Point): Maker | null => findMaker(between(a, b, 0.5), faces, index, reach, standMm, clearMm);
+  const makerOf = (a: Point, b: Point): Maker | null =>
+    findMaker(between(a, b, 0.5), faces, index, reach, standMm, clearMm);
   return pieces.flatMap((polygon) => {
     const grown: Ring[][] = [[...polygon]];
     for (const ring of polygon) grown.push(...growRing(ring, makerOf, biasMm));
@@ -45,7 +52,14 @@ export function growBack(pieces: Region, faces: readonly Face[], standMm: WidthB
   });
 }
 
-function findMaker(middle: Point, faces: readonly Face[], index: BoxIndex, reach: number, standMm: WidthByKind, clearMm: WidthByKind): Maker | null {
+function findMaker(
+  middle: Point,
+  faces: readonly Face[],
+  index: BoxIndex,
+  reach: number,
+  standMm: WidthByKind,
+  clearMm: WidthByKind,
+): Maker | null {
   let best: Maker | null = null;
   let least = 1;
   for (const i of index.meeting(grownBox(boxOf([middle]), reach))) {
@@ -58,7 +72,9 @@ function findMaker(middle: Point, faces: readonly Face[], index: BoxIndex, reach
     if (stand <= 0 || miss >= 1 || !(miss < least || isTie(best, at, clearMm[face.kind] / stand))) continue;
     if (!isEnd && dot(minus(middle, face.a), face.inward) < 0) continue;
     least = miss;
-    best = isEnd ? { kind: 'corner', at, share: clearMm[face.kind] / stand } : { kind: 'face', face, toMm: clearMm[face.kind] };
+    best = isEnd
+      ? { kind: 'corner', at, share: clearMm[face.kind] / stand }
+      : { kind: 'face', face, toMm: clearMm[face.kind] };
   }
   return best;
 }

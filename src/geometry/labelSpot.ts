@@ -67,6 +67,8 @@ function depthAt(at: Point, index: RegionIndex): number {
 
 /** For shapes thinner than the grid: middles of diagonals between near corners. */
 function thinSpot(ring: readonly Point[], index: RegionIndex): Spot | null {
-  const middles = ring.flatMap((a, i) => [2, 3, Math.floor(ring.length / 2)].map((step) => between(a, corner(ring, i + step), 0.5)));
+  const middles = ring.flatMap((a, i) =>
+    [2, 3, Math.floor(ring.length / 2)].map((step) => between(a, corner(ring, i + step), 0.5)),
+  );
   return deepest(middles, index);
 }

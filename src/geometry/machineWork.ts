@@ -18,12 +18,19 @@ export interface MachineWork {
   readonly isEdged: (kind: HardKind) => boolean;
 }
 
-export function machineWork(machine: MachineShape, floor: NetFloor, shape: FloorShape, faults: GeometryFault[]): MachineWork {
+export function machineWork(
+  machine: MachineShape,
+  floor: NetFloor,
+  shape: FloorShape,
+  faults: GeometryFault[],
+): MachineWork {
   const clips = notedClips(faults);
   const reach = reachOf(machine, floor, shape, faults);
   const faces = chainParts(floor.chains, regionIndex(reach.raw), machine, standOff(machine));
   const worked = bandsOf(faces.flatMap(workedStretches), stripWidths(machine), 'area');
-  const all = isEdgedAllRound(faces, machine) ? worked : bandsOf(floor.chains.map(wholeStretch), bandWidths(machine), 'area');
+  const all = isEdgedAllRound(faces, machine)
+    ? worked
+    : bandsOf(floor.chains.map(wholeStretch), bandWidths(machine), 'area');
   const strip = clips.intersect(machine.id, floor.net, worked);
   const field = clips.subtract(machine.id, reach.raw, all);
   const tight = clips.subtract(machine.id, floor.net, [...(all === worked ? reach.raw : field), ...worked]);
@@ -38,5 +45,8 @@ export function machineWork(machine: MachineShape, floor: NetFloor, shape: Floor
 
 /** True when every face has its strip, so that the bands taken off the field are the strip and no hand area. */
 function isEdgedAllRound(faces: readonly ChainParts[], machine: MachineShape): boolean {
-  return Math.max(...Object.values(bandWidths(machine))) <= WIDEST_STRIP_MM && faces.every(({ parts }) => parts.every((part) => part.worked));
+  return (
+    Math.max(...Object.values(bandWidths(machine))) <= WIDEST_STRIP_MM &&
+    faces.every(({ parts }) => parts.every((part) => part.worked))
+  );
 }

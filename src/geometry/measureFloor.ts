@@ -1,4 +1,13 @@
-import { type FloorMeasure, type FloorShape, type GeometryFault, type MachineShape, REST, type Region, type TightPiece, type ZoneMeasure } from './floorShape.ts';
+import {
+  type FloorMeasure,
+  type FloorShape,
+  type GeometryFault,
+  type MachineShape,
+  REST,
+  type Region,
+  type TightPiece,
+  type ZoneMeasure,
+} from './floorShape.ts';
 import { linesByZone } from './along.ts';
 import { type NotedClips, notedClips } from './clipNotes.ts';
 import { isOnFloor } from './entered.ts';
@@ -42,7 +51,9 @@ export function measureFloor(given: FloorShape): FloorMeasure {
   for (const machineId of new Set(sheets.map((sheet) => sheet.machine))) {
     const machine = shape.machines.find((one) => one.id === machineId) ?? null;
     const own = new Set(sheets.filter((sheet) => sheet.machine === machineId).map((sheet) => sheet.id));
-    const parts = machine ? machineParts(machine, floor, shape, partition, own, faults) : handParts(floor, partition, own, common.net);
+    const parts = machine
+      ? machineParts(machine, floor, shape, partition, own, faults)
+      : handParts(floor, partition, own, common.net);
     for (const id of own) {
       zones.set(id, {
         id,
@@ -75,7 +86,14 @@ interface Parts {
   readonly faces: ReadonlyMap<string, ZoneFaces>;
 }
 
-function machineParts(machine: MachineShape, floor: NetFloor, shape: FloorShape, partition: Partition, own: ReadonlySet<string>, faults: GeometryFault[]): Parts {
+function machineParts(
+  machine: MachineShape,
+  floor: NetFloor,
+  shape: FloorShape,
+  partition: Partition,
+  own: ReadonlySet<string>,
+  faults: GeometryFault[],
+): Parts {
   const work = machineWork(machine, floor, shape, faults);
   return {
     field: partition.split(work.field, own),
@@ -86,21 +104,46 @@ function machineParts(machine: MachineShape, floor: NetFloor, shape: FloorShape,
 }
 
 /** A zone without a machine is hand area as a whole. */
-function handParts(floor: NetFloor, partition: Partition, own: ReadonlySet<string>, net: ReadonlyMap<string, Region>): Parts {
-  const chains = floor.chains.map((chain) => ({ chain, parts: chain.faces.map((face) => ({ face, from: 0, to: 1, worked: false })) }));
-  const tight = [...own].flatMap((zone) => (net.get(zone) ?? []).map((polygon) => tightPiece('gap', polygon, zone, null)));
-  return { field: new Map(), strip: new Map(), tight, faces: facesByZone(chains, partition, (zone) => own.has(zone), () => false) };
+function handParts(
+  floor: NetFloor,
+  partition: Partition,
+  own: ReadonlySet<string>,
+  net: ReadonlyMap<string, Region>,
+): Parts {
+  const chains = floor.chains.map((chain) => ({
+    chain,
+    parts: chain.faces.map((face) => ({ face, from: 0, to: 1, worked: false })),
+  }));
+  const tight = [...own].flatMap((zone) =>
+    (net.get(zone) ?? []).map((polygon) => tightPiece('gap', polygon, zone, null)),
+  );
+  return {
+    field: new Map(),
+    strip: new Map(),
+    tight,
+    faces: facesByZone(
+      chains,
+      partition,
+      (zone) => own.has(zone),
+      () => false,
+    ),
+  };
 }
 
 function tightByZone(work: MachineWork, partition: Partition, own: ReadonlySet<string>): TightPiece[] {
   return work.tight.flatMap(({ kind, polygon, blockedBy }) =>
-    [...partition.split([polygon], own)].flatMap(([zone, region]) =>
+    Array.from(partition.split([polygon], own)).flatMap(([zone, region]) =>
       region.filter((part) => !isSliver(part)).map((part) => tightPiece(kind, part, zone, blockedBy)),
     ),
   );
 }
 
-function tightPiece(kind: TightPiece['kind'], polygon: Region[number], zone: string, blockedBy: TightPiece['blockedBy']): TightPiece {
+function tightPiece(
+  kind: TightPiece['kind'],
+  polygon: Region[number],
+  zone: string,
+  blockedBy: TightPiece['blockedBy'],
+): TightPiece {
   const region = [polygon];
   return { kind, areaM2: squareMetres(region), region, at: pieceSpot(region), zone, blockedBy };
 }
@@ -134,7 +177,12 @@ function squareMetres(region: Region | undefined): number {
 }
 
 /** Area of each finding on the net floor, by zone id and then by finding id. */
-function findingsByZone(shape: FloorShape, floor: NetFloor, partition: Partition, clips: NotedClips): ReadonlyMap<string, Record<string, number>> {
+function findingsByZone(
+  shape: FloorShape,
+  floor: NetFloor,
+  partition: Partition,
+  clips: NotedClips,
+): ReadonlyMap<string, Record<string, number>> {
   const areas = new Map<string, Record<string, number>>();
   for (const { id, ring } of shape.findings) {
     for (const [zone, region] of partition.split(clips.intersect(id, floor.net, [[ring]]))) {
@@ -151,7 +199,8 @@ function solidsByZone(shape: FloorShape, partition: Partition): ReadonlyMap<stri
     const lengths = new Map<string, number>();
     for (const [i, a] of ring.entries()) {
       const b = corner(ring, i + 1);
-      for (const { zone, from, to } of zonesAlong(partition, a, b)) lengths.set(zone, (lengths.get(zone) ?? 0) + (to - from) * distance(a, b));
+      for (const { zone, from, to } of zonesAlong(partition, a, b))
+        lengths.set(zone, (lengths.get(zone) ?? 0) + (to - from) * distance(a, b));
     }
     const [most] = [...lengths].toSorted((a, b) => b[1] - a[1]);
     if (most) zones.set(most[0], [...(zones.get(most[0]) ?? []), id]);
@@ -166,15 +215,26 @@ interface Common {
 }
 
 /** Items that lie off the floor altogether. */
-function noteOutsiders(shape: FloorShape, floor: NetFloor, common: Common, clips: NotedClips, faults: GeometryFault[]): void {
-  const isMissing = (areas: ReadonlyMap<string, Record<string, number>>, id: string): boolean => [...areas.values()].every((zone) => (zone[id] ?? 0) === 0);
+function noteOutsiders(
+  shape: FloorShape,
+  floor: NetFloor,
+  common: Common,
+  clips: NotedClips,
+  faults: GeometryFault[],
+): void {
+  const isMissing = (areas: ReadonlyMap<string, Record<string, number>>, id: string): boolean =>
+    [...areas.values()].every((zone) => (zone[id] ?? 0) === 0);
   for (const { id, ring } of shape.zones) {
     const isEmpty = squareMetres(common.net.get(id)) === 0;
-    if (isEmpty && clips.intersect(id, floor.gross, [[ring]]).length === 0) faults.push({ record: id, code: 'zoneOutsideSlab', at: ring[0] ?? null });
+    if (isEmpty && clips.intersect(id, floor.gross, [[ring]]).length === 0)
+      faults.push({ record: id, code: 'zoneOutsideSlab', at: ring[0] ?? null });
   }
-  for (const { id, ring } of shape.findings) if (isMissing(common.findings, id)) faults.push({ record: id, code: 'findingOutsideSlab', at: ring[0] ?? null });
-  for (const { id, path } of shape.lines) if (isMissing(common.lines, id)) faults.push({ record: id, code: 'lineOutsideSlab', at: path[0] ?? null });
-  for (const { id, at } of shape.entrances) if (!isOnFloor(at, floor.index)) faults.push({ record: id, code: 'entranceOutsideSlab', at });
+  for (const { id, ring } of shape.findings)
+    if (isMissing(common.findings, id)) faults.push({ record: id, code: 'findingOutsideSlab', at: ring[0] ?? null });
+  for (const { id, path } of shape.lines)
+    if (isMissing(common.lines, id)) faults.push({ record: id, code: 'lineOutsideSlab', at: path[0] ?? null });
+  for (const { id, at } of shape.entrances)
+    if (!isOnFloor(at, floor.index)) faults.push({ record: id, code: 'entranceOutsideSlab', at });
 }
 
 function distinct(faults: readonly GeometryFault[]): GeometryFault[] {

@@ -34,9 +34,16 @@ const DOORWAY_HALF_MM = 2;
 /** Net floor of a sound shape: slabs less solids, walls (their gaps stay floor) and what is out of scope. */
 export function netFloor(shape: FloorShape, faults: GeometryFault[]): NetFloor {
   const clips = notedClips(faults);
-  const gross = clips.union(shape.slabs[0]?.id ?? 'slab', shape.slabs.map((slab) => [[slab.ring]]));
+  const gross = clips.union(
+    shape.slabs[0]?.id ?? 'slab',
+    shape.slabs.map((slab) => [[slab.ring]]),
+  );
   const bodies = bodiesOf(shape, clips);
-  const net = clips.subtract(shape.slabs[0]?.id ?? 'slab', gross, bodies.flatMap((body) => body.region));
+  const net = clips.subtract(
+    shape.slabs[0]?.id ?? 'slab',
+    gross,
+    bodies.flatMap((body) => body.region),
+  );
   const index = regionIndex(net);
   const edges = tagBoundary(net, sourceEdges(shape));
   return {
@@ -59,7 +66,14 @@ interface Body {
 
 function bodiesOf(shape: FloorShape, clips: NotedClips): readonly Body[] {
   const solids = shape.solids.filter((solid) => solid.solid).map((solid) => ({ id: solid.id, region: [[solid.ring]] }));
-  const walls = shape.walls.map((wall) => ({ id: wall.id, region: clips.subtract(wall.id, [[wall.body]], wall.gaps.map((gap) => [gap.ring])) }));
+  const walls = shape.walls.map((wall) => ({
+    id: wall.id,
+    region: clips.subtract(
+      wall.id,
+      [[wall.body]],
+      wall.gaps.map((gap) => [gap.ring]),
+    ),
+  }));
   const scope = shape.outOfScope.map((patch) => ({ id: patch.id, region: [[patch.ring]] }));
   return [...solids, ...walls, ...scope];
 }
@@ -76,7 +90,14 @@ function deductions(gross: Region, bodies: readonly Body[], clips: NotedClips): 
     const first = region[0]?.[0]?.[0];
     const isInside = first !== undefined && !index.outlineMeets(box) && index.contains(first);
     const onFloor = isInside ? region : clips.intersect(id, gross, region);
-    const own = met.length === 0 ? onFloor : clips.subtract(id, onFloor, met.flatMap((body) => body.region));
+    const own =
+      met.length === 0
+        ? onFloor
+        : clips.subtract(
+            id,
+            onFloor,
+            met.flatMap((body) => body.region),
+          );
     taken[id] = (taken[id] ?? 0) + regionArea(own) / 1e6;
   }
   return taken;
@@ -141,7 +162,9 @@ function coincide(a: Face, b: Face): boolean {
 function waysOf(shape: FloorShape): Way[] {
   const gaps = shape.walls.flatMap((wall) => wall.gaps.map(({ passage, ring }) => ({ passage, ring })));
   const doors = shape.slabs.flatMap((slab) =>
-    slab.passages.flatMap((passage, i) => (passage ? [{ passage, ring: thinRing(corner(slab.ring, i), corner(slab.ring, i + 1)) }] : [])),
+    slab.passages.flatMap((passage, i) =>
+      passage ? [{ passage, ring: thinRing(corner(slab.ring, i), corner(slab.ring, i + 1)) }] : [],
+    ),
   );
   return [...gaps, ...doors];
 }
@@ -154,9 +177,13 @@ function thinRing(a: Point, b: Point): Ring {
 }
 
 /** Why a machine does not fit through a passage; null when it does. Half a millimetre short still fits. */
-export function tooTight(passage: Pick<Passage, 'widthMm' | 'heightMm'>, machine: MachineShape): { readonly needsMm: number; readonly what: 'width' | 'height' } | null {
+export function tooTight(
+  passage: Pick<Passage, 'widthMm' | 'heightMm'>,
+  machine: MachineShape,
+): { readonly needsMm: number; readonly what: 'width' | 'height' } | null {
   if (passage.widthMm < machine.passageMm - 0.5) return { needsMm: machine.passageMm, what: 'width' };
-  if (passage.heightMm !== null && passage.heightMm < machine.heightMm) return { needsMm: machine.heightMm, what: 'height' };
+  if (passage.heightMm !== null && passage.heightMm < machine.heightMm)
+    return { needsMm: machine.heightMm, what: 'height' };
   return null;
 }
 

@@ -35,17 +35,27 @@ export function partitionOf(zones: readonly ZoneShape[], clips: NotedClips): Par
     const whole: Region = [[zone.ring]];
     const box = boxOf(zone.ring);
     const above = zones.slice(i + 1).filter((other) => boxesMeet(box, boxOf(other.ring)));
-    const seen = clips.subtract(zone.id, whole, above.map((other) => [other.ring]));
+    const seen = clips.subtract(
+      zone.id,
+      whole,
+      above.map((other) => [other.ring]),
+    );
     return { id: zone.id, whole, wholeIndex: regionIndex(whole), seen, seenIndex: regionIndex(seen) };
   });
   return {
     split: (region, only) => split(region, sheets, clips, only),
     zoneAt: (p) => sheets.findLast((sheet) => sheet.wholeIndex.contains(p))?.id ?? REST,
-    cuts: (a, b) => [...new Set([0, 1, ...sheets.flatMap((sheet) => sheet.wholeIndex.cuts(a, b))])].toSorted((x, y) => x - y),
+    cuts: (a, b) =>
+      [...new Set([0, 1, ...sheets.flatMap((sheet) => sheet.wholeIndex.cuts(a, b))])].toSorted((x, y) => x - y),
   };
 }
 
-function split(region: Region, sheets: readonly Sheet[], clips: NotedClips, only?: ReadonlySet<string>): ReadonlyMap<string, Region> {
+function split(
+  region: Region,
+  sheets: readonly Sheet[],
+  clips: NotedClips,
+  only?: ReadonlySet<string>,
+): ReadonlyMap<string, Region> {
   const asked = sheets.filter((sheet) => !only || only.has(sheet.id));
   const parts = new Map<string, Region>(asked.map((sheet) => [sheet.id, partIn(region, sheet, clips)]));
   if (!only || only.has(REST)) parts.set(REST, partInRest(region, sheets, clips));
@@ -65,7 +75,14 @@ function partInRest(region: Region, sheets: readonly Sheet[], clips: NotedClips)
     const places = sheets.map((sheet) => liesIn(polygon, sheet.wholeIndex));
     return !places.includes('in') && places.includes('cut');
   });
-  return [...outside, ...clips.subtract(REST, cut, sheets.flatMap((sheet) => sheet.whole))];
+  return [
+    ...outside,
+    ...clips.subtract(
+      REST,
+      cut,
+      sheets.flatMap((sheet) => sheet.whole),
+    ),
+  ];
 }
 
 function liesIn(polygon: Region[number], zone: RegionIndex): 'in' | 'out' | 'cut' {
@@ -78,7 +95,11 @@ function liesIn(polygon: Region[number], zone: RegionIndex): 'in' | 'out' | 'cut
 }
 
 /** A segment cut where the zone changes: each piece with its zone. */
-export function zonesAlong(partition: Partition, a: Point, b: Point): readonly { readonly zone: string; readonly from: number; readonly to: number }[] {
+export function zonesAlong(
+  partition: Partition,
+  a: Point,
+  b: Point,
+): readonly { readonly zone: string; readonly from: number; readonly to: number }[] {
   const cuts = partition.cuts(a, b);
   const pieces: { zone: string; from: number; to: number }[] = [];
   for (let i = 0; i + 1 < cuts.length; i += 1) {

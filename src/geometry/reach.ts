@@ -45,10 +45,17 @@ export function reachOf(machine: MachineShape, floor: NetFloor, shape: FloorShap
   const pieces = clips.subtract(machine.id, room, [...bands, ...blocked]);
   const entered = enteredPieces(pieces, machine, floor, shape.entrances, Math.max(...Object.values(standMm)));
   const own = pieces.filter((_, i) => entered.has(i));
-  const grown = growBack(own, floor.chains.flatMap((chain) => chain.faces), standMm, machine.clearanceMm, biasOf(machine));
+  const grown = growBack(
+    own,
+    floor.chains.flatMap((chain) => chain.faces),
+    standMm,
+    machine.clearanceMm,
+    biasOf(machine),
+  );
   const raw = clips.union(machine.id, [grown]);
   const cutOff = pieces.filter((_, i) => !entered.has(i));
-  const onFloor = (region: Region): Region => (room === floor.net ? region : clips.intersect(machine.id, region, floor.net));
+  const onFloor = (region: Region): Region =>
+    room === floor.net ? region : clips.intersect(machine.id, region, floor.net);
   return { raw: onFloor(raw), cutOff: onFloor(cutOff) };
 }
 
@@ -86,6 +93,9 @@ function backBands(floor: NetFloor, aprons: Region, standMm: WidthByKind): Regio
   const box = grownBox(boxOf(aprons.flat(2)), reach);
   const near = floor.chains.flatMap((chain) => chain.faces).filter((face) => boxesMeet(box, boxOf([face.a, face.b])));
   const bothSides = near.flatMap((face): Face[] => [face, turnedFace(face)]);
-  return bandsOf(bothSides.map((face) => ({ faces: [face], closed: false, roundStart: true, roundEnd: true })), standMm, 'inside');
+  return bandsOf(
+    bothSides.map((face) => ({ faces: [face], closed: false, roundStart: true, roundEnd: true })),
+    standMm,
+    'inside',
+  );
 }
-

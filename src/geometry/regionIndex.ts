@@ -86,7 +86,12 @@ function cutShares(a: Point, b: Point, edges: readonly (readonly [Point, Point])
 }
 
 /** Parts of a-b that lie inside, or no further than `besideMm` from the outline, as pairs of shares; neighbouring parts are joined. */
-export function insideShares(index: RegionIndex, a: Point, b: Point, besideMm = 0): readonly (readonly [number, number])[] {
+export function insideShares(
+  index: RegionIndex,
+  a: Point,
+  b: Point,
+  besideMm = 0,
+): readonly (readonly [number, number])[] {
   const shares = index.cuts(a, b);
   const parts: [number, number][] = [];
   for (let i = 0; i + 1 < shares.length; i += 1) {

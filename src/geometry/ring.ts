@@ -94,7 +94,9 @@ export function selfCrossing(ring: Ring): Point | null {
 }
 
 /** What makes a ring useless, by code, with the place; null when it is sound. */
-export function ringFault(ring: Ring): { readonly code: 'notANumber' | 'tooFewCorners' | 'noArea' | 'crossesItself'; readonly at: Point | null } | null {
+export function ringFault(
+  ring: Ring,
+): { readonly code: 'notANumber' | 'tooFewCorners' | 'noArea' | 'crossesItself'; readonly at: Point | null } | null {
   const bad = ring.find((at) => !isFinitePoint(at));
   if (bad) return { code: 'notANumber', at: null };
   if (ring.length < 3) return { code: 'tooFewCorners', at: ring[0] ?? null };

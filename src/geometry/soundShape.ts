@@ -30,7 +30,9 @@ export function soundShape(shape: FloorShape): { readonly shape: FloorShape; rea
       ...shape,
       slabs,
       walls: shape.walls.filter((wall) => isSound(wall.id, wall.body)).map((wall) => soundWall(wall, isSound)),
-      solids: shape.solids.filter((solid) => isSound(solid.id, solid.ring)).map((solid) => ({ ...solid, ring: ringToGrid(solid.ring) })),
+      solids: shape.solids
+        .filter((solid) => isSound(solid.id, solid.ring))
+        .map((solid) => ({ ...solid, ring: ringToGrid(solid.ring) })),
       outOfScope: patches(shape.outOfScope),
       zones: patches(shape.zones).map((zone) => ({ ...zone, machine: known(zone.id, zone.machine) })),
       restMachine: known('rest', shape.restMachine),

@@ -23,9 +23,17 @@ const THINNEST_MM = 0.02;
 const SMALLEST_MM2 = 1;
 
 /** The pieces of hand floor of one machine, each with its kind and, where a passage keeps the machine out, that passage. */
-export function tightFloor(tight: Region, reach: Reach, machine: MachineShape, floor: NetFloor, shape: FloorShape): readonly TightFloor[] {
+export function tightFloor(
+  tight: Region,
+  reach: Reach,
+  machine: MachineShape,
+  floor: NetFloor,
+  shape: FloorShape,
+): readonly TightFloor[] {
   const field = regionIndex(reach.raw);
-  const lost = reach.cutOff.filter((piece) => !isSliver(piece)).map((piece) => ({ piece, index: regionIndex([piece]) }));
+  const lost = reach.cutOff
+    .filter((piece) => !isSliver(piece))
+    .map((piece) => ({ piece, index: regionIndex([piece]) }));
   return tight
     .filter((polygon) => !isSliver(polygon))
     .map((polygon): TightFloor => {
@@ -47,7 +55,13 @@ function shareFloor(a: Region[number], aIndex: RegionIndex, b: Region[number], b
 }
 
 /** The passage nearest to reached floor that leads into the piece and does not let the machine through. */
-function blockerOf(piece: RegionIndex, field: RegionIndex, machine: MachineShape, floor: NetFloor, shape: FloorShape): TightPiece['blockedBy'] {
+function blockerOf(
+  piece: RegionIndex,
+  field: RegionIndex,
+  machine: MachineShape,
+  floor: NetFloor,
+  shape: FloorShape,
+): TightPiece['blockedBy'] {
   for (const entrance of shape.entrances) {
     const why = blockedEntrance(entrance, machine, floor.ways);
     if (why && touches(piece, entrance.at, 10)) return why;

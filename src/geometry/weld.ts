@@ -51,7 +51,10 @@ export function welded(shape: FloorShape): FloorShape {
         gaps: wall.gaps.map((gap) => ({ ...gap, ring: pushGap(wall.id, gap.ring) })),
       };
     }),
-    solids: shape.solids.map((solid) => ({ ...solid, ring: solid.solid ? pushBody(solid.id, solid.ring) : solid.ring })),
+    solids: shape.solids.map((solid) => ({
+      ...solid,
+      ring: solid.solid ? pushBody(solid.id, solid.ring) : solid.ring,
+    })),
     outOfScope: shape.outOfScope.map((patch) => ({ ...patch, ring: pushBody(patch.id, patch.ring) })),
   };
 }

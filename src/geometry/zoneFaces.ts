@@ -28,23 +28,45 @@ interface Tally {
 }
 
 /** Face metres, corners and lines by zone id; zones without a face are not in the map. Kinds of face that are not `edged` have hand area along them and count as hidden. */
-export function facesByZone(chains: readonly ChainParts[], partition: Partition, isOurs: (zone: string) => boolean, isEdged: (kind: HardKind) => boolean): ReadonlyMap<string, ZoneFaces> {
+export function facesByZone(
+  chains: readonly ChainParts[],
+  partition: Partition,
+  isOurs: (zone: string) => boolean,
+  isEdged: (kind: HardKind) => boolean,
+): ReadonlyMap<string, ZoneFaces> {
   const tallies = new Map<string, Tally>();
   const tallyOf = (zone: string): Tally => {
     const known = tallies.get(zone);
     if (known) return known;
-    const fresh: Tally = { metres: { wall: 0, obstruction: 0, drop: 0, stop: 0, hidden: 0 }, innerCorners: 0, outerCorners: 0, lines: [] };
+    const fresh: Tally = {
+      metres: { wall: 0, obstruction: 0, drop: 0, stop: 0, hidden: 0 },
+      innerCorners: 0,
+      outerCorners: 0,
+      lines: [],
+    };
     tallies.set(zone, fresh);
     return fresh;
   };
   for (const { chain, parts } of chains) {
     for (const part of parts) addPart(part, part.worked && isEdged(part.face.kind), partition, isOurs, tallyOf);
-    addCorners(chain, parts.filter((part) => part.worked && isEdged(part.face.kind)), partition, isOurs, tallyOf);
+    addCorners(
+      chain,
+      parts.filter((part) => part.worked && isEdged(part.face.kind)),
+      partition,
+      isOurs,
+      tallyOf,
+    );
   }
   return tallies;
 }
 
-function addPart(part: FacePart, worked: boolean, partition: Partition, isOurs: (zone: string) => boolean, tallyOf: (zone: string) => Tally): void {
+function addPart(
+  part: FacePart,
+  worked: boolean,
+  partition: Partition,
+  isOurs: (zone: string) => boolean,
+  tallyOf: (zone: string) => Tally,
+): void {
   const { face } = part;
   const [a, b] = [besideFace(face, part.from, INSIDE_MM), besideFace(face, part.to, INSIDE_MM)];
   for (const piece of zonesAlong(partition, a, b)) {
@@ -63,7 +85,8 @@ function addLine(tally: Tally, face: Face, from: number, to: number, hidden: boo
   const end = to === 1 ? face.b : between(face.a, face.b, to);
   const last = tally.lines.at(-1);
   const tail = last?.path.at(-1);
-  if (last && tail && last.kind === face.kind && last.of === face.of && last.hidden === hidden && isSame(tail, start)) last.path.push(end);
+  if (last && tail && last.kind === face.kind && last.of === face.of && last.hidden === hidden && isSame(tail, start))
+    last.path.push(end);
   else tally.lines.push({ kind: face.kind, of: face.of, path: [start, end], hidden });
 }
 

@@ -32,7 +32,9 @@ describe('Steiner: column of side a in the field', () => {
     const [a, c] = [500, 100];
     const room = slab(rectangle(0, 0, 12_000, 8_000));
     const bare = zoneNamed(measureFloor(floorOf([room], machine(250, c, 0))));
-    const zone = zoneNamed(measureFloor(floorOf([room], machine(250, c, 0), { solids: [column('b1', 5000, 4000, a)] })));
+    const zone = zoneNamed(
+      measureFloor(floorOf([room], machine(250, c, 0), { solids: [column('b1', 5000, 4000, a)] })),
+    );
     expect(zone.stripM2 - bare.stripM2).toBeCloseTo((4 * a * c + PI * c * c) / 1e6, 6);
     expect(zone.faces.obstruction).toBeCloseTo(2, 9);
     expect(zone.outerCorners).toBe(4);
@@ -43,7 +45,14 @@ describe('Steiner: column of side a in the field', () => {
 
 describe('Steiner: L-shaped room', () => {
   it('strip is L w - 5 w^2 + pi w^2 / 4, tight 5 (1 - pi / 4) r^2', () => {
-    const ring = [[0, 0], [10_000, 0], [10_000, 5_000], [6_000, 5_000], [6_000, 8_000], [0, 8_000]] as const;
+    const ring = [
+      [0, 0],
+      [10_000, 0],
+      [10_000, 5_000],
+      [6_000, 5_000],
+      [6_000, 8_000],
+      [0, 8_000],
+    ] as const;
     const [w, r, L] = [100, 250, 36_000];
     const zone = zoneNamed(measureFloor(floorOf([slab(ring)], machine(r, w, 0))));
     expect(zone.stripM2).toBeCloseTo((L * w - 5 * w * w + (PI * w * w) / 4) / 1e6, 6);
@@ -53,7 +62,14 @@ describe('Steiner: L-shaped room', () => {
 });
 
 describe('Steiner: a door of width D', () => {
-  const ring = [[0, 0], [6_000, 0], [6_000, 6_000], [3_500, 6_000], [2_500, 6_000], [0, 6_000]] as const;
+  const ring = [
+    [0, 0],
+    [6_000, 0],
+    [6_000, 6_000],
+    [3_500, 6_000],
+    [2_500, 6_000],
+    [0, 6_000],
+  ] as const;
   const [L, D, c] = [24_000, 1_000, 100];
   it('that runs on leaves a strip of (L - D) c - 4 c^2 + pi c^2 / 2', () => {
     const faces = ['wall', 'wall', 'wall', 'run', 'wall', 'wall'] as const;

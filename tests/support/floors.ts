@@ -1,4 +1,14 @@
-import type { FaceKind, FloorMeasure, FloorShape, MachineShape, Point, Ring, SlabShape, SolidShape, ZoneMeasure } from '../../src/geometry/floorShape.ts';
+import type {
+  FaceKind,
+  FloorMeasure,
+  FloorShape,
+  MachineShape,
+  Point,
+  Ring,
+  SlabShape,
+  SolidShape,
+  ZoneMeasure,
+} from '../../src/geometry/floorShape.ts';
 
 /** Builders of floors for tests: plain, invented, in mm. */
 
@@ -20,7 +30,12 @@ export function column(id: string, x: number, y: number, width: number, height =
 }
 
 /** A machine with one clearance for all faces; drops too unless told. Its passage is what its head needs. */
-export function machine(headRadiusMm: number, clearance: number, lapMm: number, more: Partial<MachineShape> = {}): MachineShape {
+export function machine(
+  headRadiusMm: number,
+  clearance: number,
+  lapMm: number,
+  more: Partial<MachineShape> = {},
+): MachineShape {
   return {
     id: 'm',
     headRadiusMm,

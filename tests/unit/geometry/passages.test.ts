@@ -16,7 +16,11 @@ function wallWithDoor(drawnMm: number, widthMm = drawnMm, heightMm: number | nul
 }
 
 function twoRooms(wall: WallShape, one: MachineShape = SMALL, more: Partial<FloorShape> = {}): FloorShape {
-  return floorOf([HALL], one, { walls: [wall], entrances: [{ id: 'e1', at: [1_000, 1_000], widthMm: null, heightMm: null }], ...more });
+  return floorOf([HALL], one, {
+    walls: [wall],
+    entrances: [{ id: 'e1', at: [1_000, 1_000], widthMm: null, heightMm: null }],
+    ...more,
+  });
 }
 
 function cutOffM2(shape: FloorShape): number {
@@ -32,7 +36,11 @@ describe('a door between two rooms', () => {
   it('names the passage, what it lacks and how much is needed', () => {
     const [piece] = zoneNamed(measureFloor(twoRooms(wallWithDoor(790)))).tight;
     expect(piece?.kind).toBe('cutOff');
-    expect(piece?.blockedBy).toEqual({ passage: { id: 'd1', widthMm: 790, heightMm: null }, needsMm: 800, what: 'width' });
+    expect(piece?.blockedBy).toEqual({
+      passage: { id: 'd1', widthMm: 790, heightMm: null },
+      needsMm: 800,
+      what: 'width',
+    });
   });
   it('drawn wide but stated narrow is narrow; stated wide but drawn narrow is narrow too', () => {
     expect(cutOffM2(twoRooms(wallWithDoor(1_000, 700)))).toBeGreaterThan(farRoomM2 - 0.2);
@@ -64,7 +72,14 @@ describe('a door between two rooms', () => {
 
 describe('an entrance', () => {
   const door = (widthMm: number, faces: 'run' | 'stop'): FloorShape => {
-    const ring = [[0, 0], [6_000, 0], [6_000, 6_000], [3_000 + widthMm, 6_000], [3_000, 6_000], [0, 6_000]] as const;
+    const ring = [
+      [0, 0],
+      [6_000, 0],
+      [6_000, 6_000],
+      [3_000 + widthMm, 6_000],
+      [3_000, 6_000],
+      [0, 6_000],
+    ] as const;
     return floorOf([slab(ring, ['wall', 'wall', 'wall', faces, 'wall', 'wall'])], SMALL, {
       entrances: [{ id: 'e1', at: [3_000 + widthMm / 2, 6_000], widthMm: null, heightMm: null }],
     });
@@ -85,11 +100,15 @@ describe('an entrance', () => {
     expect(zoneNamed(measureFloor(low)).tight[0]?.blockedBy?.what).toBe('height');
   });
   it('on a wall beside another room enters only its own room', () => {
-    const shape = twoRooms(wallWithDoor(790), SMALL, { entrances: [{ id: 'e1', at: [6_000, 4_000], widthMm: null, heightMm: null }] });
+    const shape = twoRooms(wallWithDoor(790), SMALL, {
+      entrances: [{ id: 'e1', at: [6_000, 4_000], widthMm: null, heightMm: null }],
+    });
     expect(cutOffM2(shape)).toBeCloseTo(cutOffM2(twoRooms(wallWithDoor(790))), 6);
   });
   it('off the slab is a fault and shuts nothing', () => {
-    const measure = measureFloor(floorOf([HALL], SMALL, { entrances: [{ id: 'e9', at: [-900, 0], widthMm: null, heightMm: null }] }));
+    const measure = measureFloor(
+      floorOf([HALL], SMALL, { entrances: [{ id: 'e9', at: [-900, 0], widthMm: null, heightMm: null }] }),
+    );
     expect(measure.faults).toEqual([{ record: 'e9', code: 'entranceOutsideSlab', at: [-900, 0] }]);
     expect(zoneNamed(measure).fieldM2).toBeGreaterThan(50);
   });
@@ -98,7 +117,9 @@ describe('an entrance', () => {
 describe('a gap between solids', () => {
   const between = (gapMm: number) => {
     const solids = [column('b1', 6_000, 0, 100, 2_000), column('b2', 6_000, 2_000 + gapMm, 100, 4_000 - gapMm)];
-    return cutOffM2(floorOf([HALL], SMALL, { solids, entrances: [{ id: 'e1', at: [1_000, 1_000], widthMm: null, heightMm: null }] }));
+    return cutOffM2(
+      floorOf([HALL], SMALL, { solids, entrances: [{ id: 'e1', at: [1_000, 1_000], widthMm: null, heightMm: null }] }),
+    );
   };
   it('counts as drawn', () => {
     expect(between(790)).toBeGreaterThan(23);
@@ -129,14 +150,25 @@ describe('a drop', () => {
 
 describe('tight floor', () => {
   it('of a niche the head does not enter hides the faces of the niche', () => {
-    const ring = [[0, 0], [6_000, 0], [6_000, 6_000], [3_400, 6_000], [3_400, 6_900], [3_000, 6_900], [3_000, 6_000], [0, 6_000]] as const;
+    const ring = [
+      [0, 0],
+      [6_000, 0],
+      [6_000, 6_000],
+      [3_400, 6_000],
+      [3_400, 6_900],
+      [3_000, 6_900],
+      [3_000, 6_000],
+      [0, 6_000],
+    ] as const;
     const zone = zoneNamed(measureFloor(floorOf([slab(ring)], SMALL)));
     expect(zone.tight[0]?.kind).toBe('gap');
     expect(zone.faces.hidden).toBeGreaterThan(1.9);
     expect(zone.faces.wall).toBeGreaterThan(23);
   });
   it('is the whole of a zone without a machine', () => {
-    const shape = floorOf([HALL], SMALL, { zones: [{ id: 'z1', ring: rectangle(-100, -100, 3_100, 7_000), machine: null }] });
+    const shape = floorOf([HALL], SMALL, {
+      zones: [{ id: 'z1', ring: rectangle(-100, -100, 3_100, 7_000), machine: null }],
+    });
     const zone = zoneNamed(measureFloor(shape), 'z1');
     expect(zone).toMatchObject({ fieldM2: 0, stripM2: 0, cutOffM2: 0 });
     expect(zone.tightM2).toBeCloseTo(18, 6);
