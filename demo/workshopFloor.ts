@@ -63,8 +63,8 @@ export function placeWorkshopFloor(place: Placer): void {
     circuits: 1,
   });
   place.item('service:water', { tag: 'P2', kind: 'water', at: [300, 9200] });
-  place.item('dimension:length', { tag: 'L1', from: [0, 0], to: [24_000, 0], offsetMm: -900 });
-  place.item('dimension:depth', { tag: 'L2', from: [0, 16_000], to: [0, 0], offsetMm: -900 });
+  place.item('dimension:length', { tag: 'L1', from: [0, 0], to: [24_000, 0], offsetMm: 900 });
+  place.item('dimension:depth', { tag: 'L2', from: [0, 16_000], to: [0, 0], offsetMm: 900 });
 }
 
 function placeSlab(place: Placer): void {

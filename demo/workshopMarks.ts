@@ -11,7 +11,7 @@ export function placeWorkshopMarks(place: Placer): void {
   placeReadings(place);
   place.item('note:key', {
     tag: 'N1',
-    at: [6200, 15_300],
+    at: [4300, 15_200],
     text: 'The driveway is let from six in the evening: park the truck before.',
   });
   place.item('note:photo', {
