@@ -22,7 +22,7 @@ import type { Takeoff, TakeoffPort } from '../takeoff/port.ts';
 import { runCommand } from '../edit/run.ts';
 import { refusalSentence } from '../words/handWords.ts';
 import { ui } from '../words/uiWords.ts';
-import { say, session, useSession, type Units } from './session.ts';
+import { hush, say, session, useSession, type Units } from './session.ts';
 
 export type ReadOnly = 'otherTab' | 'newerFile' | null;
 
@@ -155,6 +155,8 @@ export function run(name: string, args: Json): boolean {
     say(refusalSentence(result.refused));
     return false;
   }
+  // What was said of the step before is over.
+  hush();
   return true;
 }
 

@@ -102,7 +102,12 @@ export function showFloor(floor: RecordId | null): void {
 
 /** Takes a tool in hand. The tool starts at rest. */
 export function arm(tool: string): void {
-  set({ tool, toolState: null, pickedEdges: [], ...(tool === 'pick' ? {} : { picked: [] }) });
+  set((was) => ({
+    tool,
+    toolState: null,
+    pickedEdges: [],
+    ...(tool === 'pick' ? {} : { picked: [], ...withoutWhy(was) }),
+  }));
 }
 
 export function setToolState(toolState: unknown): void {
@@ -114,7 +119,12 @@ export function setSettings(tool: string, more: Settings): void {
 }
 
 export function pick(picked: readonly RecordId[], pickedEdges: readonly number[] = []): void {
-  set({ picked, pickedEdges });
+  set((was) => ({ picked, pickedEdges, ...(picked.length > 0 ? withoutWhy(was) : {}) }));
+}
+
+/** In Survey the Why dock stands where the sheet goes: a new pick or tool takes the place back. */
+function withoutWhy({ stage }: Session): Partial<Session> {
+  return stage === 'survey' ? { why: null, lit: null } : {};
 }
 
 export function setCamera(floor: string, camera: Camera): void {

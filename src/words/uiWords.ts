@@ -23,6 +23,7 @@ export const ui = {
   undoWhat: (what: string): string => `Undo: ${what}`,
   redoWhat: (what: string): string => `Redo: ${what}`,
   jobMenu: 'Job menu',
+  jobHeading: (job: string, stage: string): string => `${job}: ${stage}`,
   more: 'More',
   backToJobs: 'Back to the jobs',
   chooseStage: 'Choose a stage',

@@ -6,6 +6,7 @@ import { recordsOf } from '../../model/doc.ts';
 import type { RecordId } from '../../model/cell.ts';
 import { redo, useDoc, useFloor, useJob, useSteps, useUnits } from '../plan.ts';
 import { openPanel, setTheme, setUnits, showFloor, useSession, type Theme, type Units } from '../session.ts';
+import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { closeJob, saveCrewCopy, saveFile, useCopyLine } from '../jobs/jobActions.ts';
 import { ui } from '../../words/uiWords.ts';
@@ -110,7 +111,7 @@ export function JobMenu(): ReactElement {
   const floor = useFloor();
   const copy = useCopyLine();
   return (
-    <Menu.Root modal={false}>
+    <Menu.Root>
       <Menu.Trigger className={css.job}>
         <b>
           <span>{job && floor ? ui.jobAndFloor(job.name, floor.name) : job?.name}</span>
@@ -118,7 +119,7 @@ export function JobMenu(): ReactElement {
         </b>
         <span className={css.copy}>{job?.invented ? `${ui.invented}. ${copy}` : copy}</span>
       </Menu.Trigger>
-      <Menu.Portal>
+      <Menu.Portal container={overlayHome()}>
         <Menu.Positioner className={menu.positioner} align="start">
           <Menu.Popup className={menu.popup} aria-label={ui.jobMenu}>
             <JobMenuItems />

@@ -2,6 +2,7 @@ import { Tabs } from '@base-ui/react/tabs';
 import type { ReactElement } from 'react';
 import css from './JobScreen.module.css';
 import { useLayout, type Layout } from '../look/useLayout.ts';
+import { useJob } from '../plan.ts';
 import { goTo, useSession, type Stage } from '../session.ts';
 import { CrewStage } from '../crew/CrewStage.tsx';
 import { HandoverStage } from '../handover/HandoverStage.tsx';
@@ -81,6 +82,7 @@ export function JobScreen(): ReactElement {
   const stage = useSession((now) => now.stage);
   const why = useSession((now) => now.why) !== null;
   const panel = useSession((now) => now.panel);
+  const job = useJob();
   return (
     <Tabs.Root value={stage} onValueChange={(next: Stage) => goTo(next)} className={css.screen}>
       <TopBar layout={layout} />
@@ -88,19 +90,21 @@ export function JobScreen(): ReactElement {
         <ReadOnlyBar />
         <NoticeStrip />
       </div>
-      <Tabs.Panel
-        value={stage}
-        render={<main />}
-        tabIndex={-1}
-        className={css.stage}
-        data-stage={stage}
-        data-layout={layout}
-        data-why={why ? 'open' : undefined}
-      >
-        {!WITHOUT_PLAN.includes(stage) && <PlanCanvas className={css.canvas} />}
-        <StageDocks stage={stage} layout={layout} />
-        {!WITHOUT_SILL.includes(stage) && <PlanSill className={css.sill} stage={stage} layout={layout} />}
-      </Tabs.Panel>
+      <main className={css.main}>
+        <h1 className="forReaders">{ui.jobHeading(job?.name ?? '', ui.stages[stage])}</h1>
+        <Tabs.Panel
+          value={stage}
+          tabIndex={-1}
+          className={css.stage}
+          data-stage={stage}
+          data-layout={layout}
+          data-why={why ? 'open' : undefined}
+        >
+          {!WITHOUT_PLAN.includes(stage) && <PlanCanvas className={css.canvas} />}
+          <StageDocks stage={stage} layout={layout} />
+          {!WITHOUT_SILL.includes(stage) && <PlanSill className={css.sill} stage={stage} layout={layout} />}
+        </Tabs.Panel>
+      </main>
       <JobDialogs />
       {panel === 'rates' && <RatesDialog />}
       {panel === 'planPage' && <PagesDialog />}

@@ -5,6 +5,7 @@ import bar from './TopBar.module.css';
 import menu from './Menu.module.css';
 import { useJob } from '../plan.ts';
 import { goTo, STAGES, useSession } from '../session.ts';
+import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { closeJob } from '../jobs/jobActions.ts';
 import { askFit } from '../survey/fit.ts';
@@ -16,7 +17,7 @@ function StageMenu(): ReactElement {
   const stage = useSession((now) => now.stage);
   const job = useJob();
   return (
-    <Menu.Root modal={false}>
+    <Menu.Root>
       <Menu.Trigger className={css.stage} aria-label={`${ui.stages[stage]}, ${job?.name ?? ''}: ${ui.chooseStage}`}>
         <b>
           {ui.stages[stage]}
@@ -24,7 +25,7 @@ function StageMenu(): ReactElement {
         </b>
         <span>{job?.name}</span>
       </Menu.Trigger>
-      <Menu.Portal>
+      <Menu.Portal container={overlayHome()}>
         <Menu.Positioner className={menu.positioner} align="start">
           <Menu.Popup className={menu.popup}>
             <Menu.RadioGroup value={stage} onValueChange={(next: (typeof STAGES)[number]) => goTo(next)}>
@@ -49,11 +50,11 @@ export function PhoneBar(): ReactElement {
       </button>
       <StageMenu />
       <StepButton which="undo" bare />
-      <Menu.Root modal={false}>
+      <Menu.Root>
         <Menu.Trigger className={bar.button} aria-label={ui.more}>
           <Icon name="more" />
         </Menu.Trigger>
-        <Menu.Portal>
+        <Menu.Portal container={overlayHome()}>
           <Menu.Positioner className={menu.positioner} align="end">
             <Menu.Popup className={menu.popup}>
               <Menu.Item className={menu.item} onClick={askFit}>

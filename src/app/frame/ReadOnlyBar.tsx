@@ -1,6 +1,5 @@
 import { useSyncExternalStore, type ReactElement } from 'react';
 import css from './ReadOnlyBar.module.css';
-import { asksForCopy } from '../keep/copies.ts';
 import { onFloor } from '../../model/doc.ts';
 import { useDoc, useFloor, useOpen, usePlanStore, useTakeoff } from '../plan.ts';
 import { openPanel, trueThe, useSession } from '../session.ts';
@@ -41,14 +40,14 @@ function useNotTrued(): Saying | null {
 function useSayings(): readonly Saying[] {
   const readOnly = useOpen()?.readOnly ?? null;
   const { fault } = useKeptState();
-  const row = useKept((now) => now.row);
+  const asks = useKept((now) => now.asks);
   const notTrued = useNotTrued();
   const aside = useAside();
   const save = { words: ui.saveNow, run: saveFile };
   if (readOnly) return [{ text: ui.readOnlyBar[readOnly] }];
   const sayings: Saying[] = [];
   if (fault !== null) sayings.push({ text: fault, act: save });
-  else if (row && asksForCopy(row, Date.now())) sayings.push({ text: jobText.asksHere, act: save });
+  else if (asks) sayings.push({ text: jobText.asksHere, act: save });
   if (notTrued) sayings.push(notTrued);
   if (aside) sayings.push(aside);
   return sayings;

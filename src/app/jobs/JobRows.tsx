@@ -13,6 +13,7 @@ import {
 } from '../keep/jobList.ts';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
+import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { say } from '../session.ts';
@@ -59,11 +60,11 @@ function JobLine({ job, onChanged, onRename }: RowProps): ReactElement {
         <span>{whereItIs(job)}</span>
         {job.asksForCopy && <span className={css.ask}>{jobText.asksForCopy}</span>}
       </button>
-      <Menu.Root modal={false}>
+      <Menu.Root>
         <Menu.Trigger className={css.more} aria-label={jobText.more(job.name)}>
           <Icon name="more" />
         </Menu.Trigger>
-        <Menu.Portal>
+        <Menu.Portal container={overlayHome()}>
           <Menu.Positioner className={menu.positioner} align="end">
             <Menu.Popup className={menu.popup}>
               <Menu.Item className={menu.item} onClick={onRename}>

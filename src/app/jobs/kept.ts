@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import { pageImages, type PageImages } from '../../canvas/layers/pageImages.ts';
+import { asksForCopy } from '../keep/copies.ts';
 import { keepNothing, openKeep, type Keep, type JobRow } from '../keep/database.ts';
 import { forgetLongRemoved } from '../keep/jobList.ts';
 import { openJob as openKeptJob, type KeptJob } from '../keep/openJob.ts';
@@ -16,9 +17,17 @@ interface Kept {
   readonly images: PageImages | null;
   readonly save: SaveState;
   readonly row: JobRow | null;
+  /** More than ten days of work that no file holds. */
+  readonly asks: boolean;
 }
 
-export const useKept = create<Kept>()(() => ({ job: null, images: null, save: { at: 'saved' }, row: null }));
+export const useKept = create<Kept>()(() => ({
+  job: null,
+  images: null,
+  save: { at: 'saved' },
+  row: null,
+  asks: false,
+}));
 
 let keep: Promise<Keep> | null = null;
 
@@ -43,13 +52,14 @@ async function readRow(id: string): Promise<void> {
   if (isInMemory(opened)) return;
   const db = await opened.database();
   const row = (await db.get('jobs', id)) ?? null;
-  if (useKept.getState().job?.id === id) useKept.setState({ row });
+  if (useKept.getState().job?.id === id)
+    useKept.setState({ row, asks: row !== null && asksForCopy(row, opened.now()) });
 }
 
 /** Puts a kept job on the screen. Its address goes into the page's, so that loading again comes back to it. */
 export function showKept(job: KeptJob): void {
   const images = pageImages((hash) => job.image(hash));
-  useKept.setState({ job, images, save: job.saveState(), row: null });
+  useKept.setState({ job, images, save: job.saveState(), row: null, asks: false });
   job.onReadOnly(setReadOnly);
   job.onSaveState((save) => {
     useKept.setState({ save });
@@ -77,7 +87,7 @@ export function closeJob(): void {
   const { job, images } = useKept.getState();
   showJob(null);
   restSession();
-  useKept.setState({ job: null, images: null, save: { at: 'saved' }, row: null });
+  useKept.setState({ job: null, images: null, save: { at: 'saved' }, row: null, asks: false });
   history.replaceState(null, '', location.pathname + location.search);
   images?.close();
   void job?.close().catch(() => say(jobText.closeFailed));

@@ -28,9 +28,7 @@ const FLEETS: Readonly<Record<StartAs, readonly string[]>> = {
 function fleetCells(startAs: StartAs): Cell[] {
   const machines = FLEETS[startAs].flatMap((method) => defaultMachine(method) ?? []);
   const orders = keysAfter(null, machines.length);
-  return machines.flatMap((machine, index) =>
-    cellsFor(newId('machine'), { ...machine, order: orders[index] ?? '' } as typeof machine),
-  );
+  return machines.flatMap((machine, index) => cellsFor(newId('machine'), { ...machine, order: orders[index] ?? '' }));
 }
 
 /** Countries that build in feet and inches, by the language the device is set to (common practice, no source). */

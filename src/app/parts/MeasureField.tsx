@@ -56,7 +56,19 @@ function other(mm: number, kind: MeasureKind, shown: LengthUnit): string {
 
 /** A length as people type it; what cannot be read is answered by a sentence and changes nothing. */
 export function MeasureField(props: MeasureFieldProps): ReactElement {
-  const { label, mm, onSet, onEnter, onType, kind = 'length', optional = false, minMm, maxMm, inline = false } = props;
+  const {
+    label,
+    mm,
+    onSet,
+    onEnter,
+    onType,
+    kind = 'length',
+    optional = false,
+    minMm,
+    maxMm,
+    inline = false,
+    inputRef,
+  } = props;
   const id = useId();
   const units = useUnits();
   const [unit, setUnit] = useState<LengthUnit>(() => startUnit(kind, units));
@@ -132,7 +144,7 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
       <div className={css.box} data-unit={unit}>
         <input
           id={id}
-          ref={props.inputRef}
+          ref={inputRef}
           className={css.input}
           type="text"
           inputMode={unit === 'ft' || unit === 'in' ? 'text' : 'decimal'}

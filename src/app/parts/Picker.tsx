@@ -2,6 +2,7 @@ import { Select } from '@base-ui/react/select';
 import { useId, type ReactElement } from 'react';
 import css from './Picker.module.css';
 import { cx } from '../look/cx.ts';
+import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from './Icon.tsx';
 
 export interface PickerOption<T extends string> {
@@ -25,6 +26,7 @@ interface PickerProps<T extends string> {
   /** What stands there while nothing is picked. */
   readonly empty?: string;
   readonly inline?: boolean;
+  readonly className?: string | undefined;
 }
 
 function Option<T extends string>({ option }: { readonly option: PickerOption<T> }): ReactElement {
@@ -41,16 +43,17 @@ export function Picker<T extends string>({
   label,
   value,
   onPick,
-  options = [],
-  groups = [],
+  options,
+  groups,
   empty = '',
   inline = false,
+  className,
 }: PickerProps<T>): ReactElement {
   const labelId = useId();
-  const all = [...options, ...groups.flatMap((group) => group.options)];
+  const all = [...(options ?? []), ...(groups ?? []).flatMap((group) => group.options)];
   const items = all.map((option) => ({ value: option.value, label: option.words }));
   return (
-    <div className={cx(css.picker, inline && css.inline)}>
+    <div className={cx(css.picker, inline && css.inline, className)}>
       <span id={labelId} className={css.label}>
         {label}
       </span>
@@ -60,7 +63,6 @@ export function Picker<T extends string>({
         onValueChange={(next) => {
           if (next !== null) onPick(next);
         }}
-        modal={false}
       >
         <Select.Trigger className={css.trigger} aria-labelledby={labelId}>
           <Select.Value className={css.value}>
@@ -70,14 +72,14 @@ export function Picker<T extends string>({
             <Icon name="down" small />
           </Select.Icon>
         </Select.Trigger>
-        <Select.Portal>
+        <Select.Portal container={overlayHome()}>
           <Select.Positioner className={css.positioner} sideOffset={4} alignItemWithTrigger={false}>
             <Select.Popup className={css.popup} aria-labelledby={labelId}>
               <Select.List>
-                {options.map((option) => (
+                {options?.map((option) => (
                   <Option key={option.value} option={option} />
                 ))}
-                {groups.map((group) => (
+                {groups?.map((group) => (
                   <Select.Group key={group.title}>
                     <Select.GroupLabel className={css.group}>{group.title}</Select.GroupLabel>
                     {group.options.map((option) => (

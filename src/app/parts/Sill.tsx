@@ -35,13 +35,13 @@ export function Sill({ label, items, stale = false, className }: SillProps): Rea
           </>
         );
         const long = (item.figure?.figure.length ?? 0) > 9;
-        const className = cx(css.item, item.live && css.live, long && css.long);
+        const look = cx(css.item, item.live && css.live, long && css.long);
         return item.onAsk ? (
-          <button key={item.key} type="button" className={className} onClick={item.onAsk}>
+          <button key={item.key} type="button" className={look} onClick={item.onAsk}>
             {inside}
           </button>
         ) : (
-          <div key={item.key} className={className}>
+          <div key={item.key} className={look}>
             {inside}
           </div>
         );

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState, type ReactElement } from 'react';
 import css from './EntryBar.module.css';
 import { cx } from '../look/cx.ts';
+import type { Point } from '../../geometry/floorShape.ts';
 import type { RecordType } from '../../model/records/all.ts';
 import { nextTag, type TaggedType } from '../../edit/tags.ts';
 import { showLength } from '../../model/showLength.ts';
@@ -42,19 +43,32 @@ function useNextTag(tool: string): string | null {
   return useDoc((doc) => (floor && TAGGED.has(tool) ? nextTag(doc, floor.id, tool as RecordType as TaggedType) : null));
 }
 
-/** Length and Turn of the next line. What is typed stands until Enter sets the point; else the live line shows. */
+interface Typed {
+  /** The point that the line it was typed for starts from. */
+  readonly from: Point | null;
+  readonly lengthMm: number | null;
+  readonly turnDeg: number | null;
+}
+
+/**
+ * Length and Turn of the next line. What is typed stands until Enter sets the point; else the live line shows. A point
+ * set by the pointer leaves nothing of what was half typed for the one before.
+ */
 function LineFields({ inline }: { readonly inline: boolean }): ReactElement {
   const live = useHand((now) => now.draft?.live ?? null);
-  const [lengthMm, setLengthMm] = useState<number | null>(null);
-  const [turnDeg, setTurnDeg] = useState<number | null>(null);
+  const from = useHand((now) => now.draft?.from ?? null);
+  const [kept, setKept] = useState<Typed>({ from: null, lengthMm: null, turnDeg: null });
   const input = useRef<HTMLInputElement>(null);
   useEffect(() => onTyping(() => input.current?.focus()), []);
+  const typed: Typed = kept.from === from ? kept : { from, lengthMm: null, turnDeg: null };
 
-  function set(length: number | null, turn: number | null): void {
-    setLengthMm(null);
-    setTurnDeg(null);
-    const typed = { ...(length === null ? {} : { lengthMm: length }), ...(turn === null ? {} : { turnDeg: turn }) };
-    send({ kind: 'typed', ...typed });
+  function set(lengthMm: number | null, turnDeg: number | null): void {
+    setKept({ from: null, lengthMm: null, turnDeg: null });
+    send({
+      kind: 'typed',
+      ...(lengthMm === null ? {} : { lengthMm }),
+      ...(turnDeg === null ? {} : { turnDeg }),
+    });
     input.current?.focus();
     input.current?.select();
   }
@@ -62,24 +76,24 @@ function LineFields({ inline }: { readonly inline: boolean }): ReactElement {
     <>
       <MeasureField
         label={fieldWords.length}
-        mm={lengthMm ?? live?.lengthMm ?? null}
+        mm={typed.lengthMm ?? live?.lengthMm ?? null}
         optional
-        rounded={lengthMm === null}
+        rounded={typed.lengthMm === null}
         inline={inline}
         inputRef={input}
-        onSet={setLengthMm}
-        onEnter={(mm) => set(mm, turnDeg)}
+        onSet={(lengthMm) => setKept({ ...typed, lengthMm })}
+        onEnter={(lengthMm) => set(lengthMm, typed.turnDeg)}
       />
       <NumberField
         label={fieldWords.turn}
         unit="°"
-        value={turnDeg ?? live?.turnDeg ?? null}
+        value={typed.turnDeg ?? live?.turnDeg ?? null}
         decimals={1}
         fixed
         optional
         inline={inline}
-        onSet={setTurnDeg}
-        onEnter={(turn) => set(lengthMm ?? live?.lengthMm ?? null, turn)}
+        onSet={(turnDeg) => setKept({ ...typed, turnDeg })}
+        onEnter={(turnDeg) => set(typed.lengthMm ?? live?.lengthMm ?? null, turnDeg)}
       />
     </>
   );

@@ -70,6 +70,9 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
   function onKeyDown(event: KeyboardEvent, line: ItemLine): void {
     if (event.key === 'Delete' || event.key === 'Backspace') {
       event.preventDefault();
+      event.stopPropagation();
+      // The row that has the focus is meant, whatever was picked before.
+      if (!session().picked.includes(line.id)) onPick(line, false);
       const words = `${line.tag} ${line.words}`;
       if (removePicked()) setSaid(surveyText.removed(words));
     } else if (event.key in STEPS && !event.ctrlKey && !event.metaKey && line.edge === null) {

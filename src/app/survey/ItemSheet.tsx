@@ -43,7 +43,7 @@ function valueOf(doc: Doc, id: RecordId): Settings {
 function writeTo(doc: Doc, id: RecordId, slots: Settings): void {
   const obstruction = recordOf(doc, 'obstruction', id);
   const ofRecord = 'kind' in slots || 'under' in slots;
-  if (obstruction && !ofRecord) setSlots(id, { shape: { ...obstruction.shape, ...slots } as unknown as Json });
+  if (obstruction && !ofRecord) setSlots(id, { shape: { ...obstruction.shape, ...slots } });
   else setSlots(id, slots);
 }
 

@@ -1,38 +1,16 @@
-import type { ReactElement } from 'react';
-import type { Settings } from '../session.ts';
 import { MeasureField } from '../parts/MeasureField.tsx';
-import { NumberField } from '../parts/NumberField.tsx';
 import { Picker } from '../parts/Picker.tsx';
-import { TextField } from '../parts/TextField.tsx';
-import { fieldWords, findingWords, optionWords, readingWords } from '../../words/surveyWords.ts';
+import { useUnits } from '../plan.ts';
+import { fieldWords, findingWords, optionWords } from '../../words/surveyWords.ts';
 import { Answers } from './Answers.tsx';
-
-/**
- * The fields of each kind of item, by slot. The sheet of a picked item and the entry bar of the tool that draws the
- * next one show the same fields: the sheet writes the plan, the bar writes what the next item starts with.
- */
-export interface FieldsProps {
-  readonly value: Settings;
-  readonly onSet: (slots: Settings) => void;
-  /** Labels before the boxes, choices as lists: the entry bar of the desk. */
-  readonly inline?: boolean;
-  /** What the next item starts with: only what is set before drawing. */
-  readonly entry?: boolean;
-}
-
-type Fields = (props: FieldsProps) => ReactElement;
-
-function mmOf(value: Settings[string]): number | null {
-  return typeof value === 'number' ? value : null;
-}
-
-function answerOf<T extends string>(value: Settings[string], words: Readonly<Record<T, string>>): T | null {
-  return typeof value === 'string' && value in words ? (value as T) : null;
-}
+import { answerOf, mmOf, type Fields } from './fieldProps.ts';
+import sheet from './sheets/Sheet.module.css';
+import { ObstructionFields, EntranceFields, ReadingFields, NoteFields, StepsFields } from './spotFields.tsx';
 
 const WallFields: Fields = ({ value, onSet, inline = false }) => (
   <MeasureField
     label={fieldWords.thickness}
+    kind={useUnits() === 'imperial' ? 'size' : 'length'}
     mm={mmOf(value['thicknessMm'])}
     minMm={1}
     maxMm={5000}
@@ -113,6 +91,7 @@ const JointFields: Fields = ({ value, onSet, inline = false }) => (
 
 const FindingFields: Fields = ({ value, onSet, inline = false }) => (
   <Picker
+    className={inline ? undefined : sheet.wide}
     label={fieldWords.kind}
     value={answerOf(value['kind'], findingWords)}
     options={Object.entries(findingWords).map(([key, words]) => ({ value: key, words }))}
@@ -180,137 +159,6 @@ const UpstandFields: Fields = ({ value, onSet, inline = false }) => (
       value={answerOf(value['treat'], optionWords.upstandTreat)}
       onSet={(treat) => onSet({ treat })}
       inline={inline}
-    />
-  </>
-);
-
-const ObstructionFields: Fields = ({ value, onSet, inline = false, entry = false }) => {
-  const form = answerOf(value['form'], optionWords.form);
-  const size = (label: string, slot: string): ReactElement => (
-    <MeasureField
-      label={label}
-      mm={mmOf(value[slot])}
-      minMm={1}
-      inline={inline}
-      onSet={(mm) => mm !== null && onSet({ [slot]: mm })}
-    />
-  );
-  return (
-    <>
-      <Answers
-        label={fieldWords.kind}
-        words={optionWords.obstructionKind}
-        columns={4}
-        value={answerOf(value['kind'], optionWords.obstructionKind)}
-        onSet={(kind) => onSet({ kind })}
-        inline={inline}
-      />
-      {entry && (
-        <Answers
-          label={fieldWords.form}
-          words={optionWords.form}
-          value={form}
-          onSet={(next) => onSet({ form: next })}
-          inline={inline}
-        />
-      )}
-      {form === 'rectangle' && size(fieldWords.width, 'widthMm')}
-      {form === 'rectangle' && size(fieldWords.depth, 'depthMm')}
-      {form === 'circle' && size(fieldWords.diameter, 'diameterMm')}
-      {form === 'rectangle' && !entry && (
-        <NumberField
-          label={fieldWords.turnOf}
-          unit="°"
-          value={mmOf(value['turnDeg'])}
-          decimals={1}
-          onSet={(turnDeg) => onSet({ turnDeg })}
-        />
-      )}
-      {!entry && (
-        <Answers
-          label={fieldWords.under}
-          words={optionWords.under}
-          columns={2}
-          value={answerOf(value['under'], optionWords.under)}
-          onSet={(under) => onSet({ under })}
-        />
-      )}
-    </>
-  );
-};
-
-const EntranceFields: Fields = ({ value, onSet, inline = false }) => (
-  <>
-    <MeasureField
-      label={inline ? fieldWords.width : fieldWords.narrowest}
-      optional
-      mm={mmOf(value['widthMm'])}
-      inline={inline}
-      onSet={(widthMm) => onSet({ widthMm })}
-    />
-    <MeasureField
-      label={inline ? fieldWords.height : fieldWords.lowest}
-      optional
-      mm={mmOf(value['heightMm'])}
-      inline={inline}
-      onSet={(heightMm) => onSet({ heightMm })}
-    />
-  </>
-);
-
-const ReadingFields: Fields = ({ value, onSet, inline = false }) => (
-  <>
-    <Picker
-      label={fieldWords.kind}
-      value={answerOf(value['kind'], readingWords as unknown as Readonly<Record<string, string>>)}
-      options={Object.entries(readingWords).map(([key, { words, unit }]) => ({ value: key, words, more: unit }))}
-      onPick={(kind) => onSet({ kind, unit: readingWords[kind]?.unit ?? '' })}
-      inline={inline}
-    />
-    <NumberField
-      label={fieldWords.value}
-      value={mmOf(value['value'])}
-      unit={typeof value['unit'] === 'string' ? value['unit'] : ''}
-      optional
-      inline={inline}
-      onSet={(next) => onSet({ value: next })}
-    />
-  </>
-);
-
-const NoteFields: Fields = ({ value, onSet }) => (
-  <TextField
-    label={fieldWords.words}
-    value={typeof value['text'] === 'string' ? value['text'] : ''}
-    onSet={(text) => text !== '' && onSet({ text })}
-  />
-);
-
-const StepsFields: Fields = ({ value, onSet, inline = false }) => (
-  <>
-    <NumberField
-      label={fieldWords.count}
-      value={mmOf(value['count'])}
-      min={1}
-      decimals={0}
-      inline={inline}
-      onSet={(count) => onSet({ count })}
-    />
-    <MeasureField
-      label={fieldWords.rise}
-      kind="size"
-      mm={mmOf(value['riseMm'])}
-      minMm={1}
-      inline={inline}
-      onSet={(mm) => mm !== null && onSet({ riseMm: mm })}
-    />
-    <MeasureField
-      label={fieldWords.going}
-      kind="size"
-      mm={mmOf(value['goingMm'])}
-      minMm={1}
-      inline={inline}
-      onSet={(mm) => mm !== null && onSet({ goingMm: mm })}
     />
   </>
 );

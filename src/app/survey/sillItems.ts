@@ -29,7 +29,7 @@ function linesOf({ takeoff }: Sums, code: string): readonly Line[] {
 }
 
 function sum(lines: readonly Line[], pick: keyof Range = 'likely'): number {
-  return lines.reduce((total, line) => total + line.quantity[pick], 0);
+  return lines.reduce((all, line) => all + line.quantity[pick], 0);
 }
 
 /** With one line it is that line's working; of several the largest part is opened, and leads to the others. */

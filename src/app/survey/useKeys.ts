@@ -3,7 +3,7 @@ import type { Point } from '../../geometry/floorShape.ts';
 import { MM_PER_IN, type Units } from '../../model/units.ts';
 import { keyAction, type KeyAction } from '../../canvas/input/keys.ts';
 import { redo, undo, unitsNow } from '../plan.ts';
-import { arm, hush, session, trueThe } from '../session.ts';
+import { arm, askWhy, hush, session, trueThe } from '../session.ts';
 import { askFit } from './fit.ts';
 import { send, startInMiddle, useHand } from './hand.ts';
 import { removePicked } from './removePicked.ts';
@@ -25,6 +25,7 @@ function nudgeBy({ dx, dy, large }: Extract<KeyAction, { kind: 'nudge' }>): Poin
 
 function cancel(): void {
   hush();
+  if (session().why !== null) return askWhy(null);
   // A page being trued is left with its own button: Esc only drops what has been picked on it.
   if (session().truing && session().toolState === null) return trueThe(null);
   send({ kind: 'cancel' });

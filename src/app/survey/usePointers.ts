@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useLayoutEffect, useRef } from 'react';
 import { MM_PER_IN, type Units } from '../../model/units.ts';
 import { pannedBy, toFloor, turnedAbout, zoomedAbout, type Camera, type View } from '../../canvas/camera.ts';
 import type { Gesture } from '../../canvas/input/gesture.ts';
@@ -63,7 +63,9 @@ function onGesture(gesture: Gesture, now: PointerSetting): void {
 /** Joins the canvas element to the hand and the camera. */
 export function usePointers(element: HTMLElement | null, setting: PointerSetting): void {
   const latest = useRef(setting);
-  latest.current = setting;
+  useLayoutEffect(() => {
+    latest.current = setting;
+  });
   useEffect(() => {
     if (!element) return;
     return listenToPointers(element, {

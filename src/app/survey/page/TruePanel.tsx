@@ -138,8 +138,13 @@ export function TruePanel({ page: id }: { readonly page: RecordId }): ReactEleme
     setSettings('true', { page: id, level: false, by: finger ? 'finger' : 'mouse' });
   }, [id]);
   // A level line is one pick; after it the next pick is a known length again.
-  const lines = page?.levelLine;
-  useEffect(() => setSettings('true', { level: false }), [lines]);
+  const levelLine = page?.levelLine;
+  const lastLine = useRef(levelLine);
+  useEffect(() => {
+    if (lastLine.current === levelLine) return;
+    lastLine.current = levelLine;
+    setSettings('true', { level: false });
+  }, [levelLine]);
   if (!page) return null;
   const result = fitOf(page);
   const fit = result.ok ? result.fit : null;
@@ -162,7 +167,7 @@ export function TruePanel({ page: id }: { readonly page: RecordId }): ReactEleme
       <div className={css.foot}>
         {!asking && (
           <Button size="desk" wide aria-pressed={level} onClick={() => setSettings('true', { level: !level })}>
-            {lines ? pageText.levelAgain : pageText.level}
+            {levelLine ? pageText.levelAgain : pageText.level}
           </Button>
         )}
         <Button wide kind={fit && !asking ? 'main' : 'plain'} onClick={() => trueThe(null)}>
