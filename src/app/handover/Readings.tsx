@@ -50,7 +50,7 @@ function ReadingRow({
 }): ReactElement {
   const picked = useSession((now) => now.picked.includes(reading.id));
   const row = readingOf(reading.kind);
-  const taken = [reading.takenOn, reading.takenBy, reading.instrument].filter(Boolean).join(', ');
+  const taken = [reading.takenOn?.slice(0, 10), reading.takenBy, reading.instrument].filter(Boolean).join(', ');
   const limit = reading.limit ?? '';
   const verdict = reading.passes === true ? 'yes' : reading.passes === false ? 'no' : 'unknown';
   return (

@@ -3,20 +3,16 @@ import css from './PrepRight.module.css';
 import { AddMachine } from './AddMachine.tsx';
 import { MachineSheet } from './MachineSheet.tsx';
 import { PassFields } from './PassFields.tsx';
-import { draftsOf, edgeOf, recipeArgs, withEdge, type EdgeWork, type PassDraft } from './recipeEdits.ts';
+import { draftsOf, onMachine, recipeArgs, withOneMore, without, type PassDraft } from './recipeEdits.ts';
 import { passName } from './passName.ts';
 import { machineChoices, machineOfChoice } from './machineChoices.ts';
 import { useZoneRecipe } from './useZoneRecipe.ts';
 import { Button } from '../parts/Button.tsx';
-import { NumberField } from '../parts/NumberField.tsx';
 import { Picker } from '../parts/Picker.tsx';
 import { newId, planStoreNow, run, useDoc } from '../plan.ts';
 import type { Held } from '../../model/doc.ts';
-import { abrasivesFor } from '../../takeoff/profile.ts';
-import { isHandMethod, methods } from '../../takeoff/rates/methods.ts';
 import { prepText } from '../../words/stageWords.ts';
 
-const NONE = 'none';
 const ADD = 'add';
 
 /** What the floor gets: a machine and its passes, and what follows at the edge. */
@@ -26,7 +22,6 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
   const [sheet, setSheet] = useState<'edit' | 'add' | null>(null);
   const drafts = draftsOf(prep);
   const first = drafts[0];
-  const edge = edgeOf(drafts);
 
   function write(next: readonly PassDraft[]): void {
     const name = next.map((draft) => passName(draft.method, draft.abrasive)).join(', then ');
@@ -35,22 +30,11 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
   const change = (index: number, more: Partial<PassDraft>): void =>
     write(drafts.map((draft, at) => (at === index ? { ...draft, ...more } : draft)));
 
-  /** Every pass that ran on the old machine runs on the new one; abrasives that do not fit it go. */
   function chooseMachine(choice: string): void {
     if (choice === ADD) return setSheet('add');
     const { method, machine: id } = machineOfChoice(doc, choice);
-    write(
-      drafts.map((draft) => ({
-        ...draft,
-        method,
-        machine: id,
-        abrasive: abrasivesFor(method).some((row) => row.id === draft.abrasive) ? draft.abrasive : null,
-      })),
-    );
+    write(onMachine(drafts, method, id));
   }
-  const changeEdge = (more: Partial<EdgeWork>): void => write(withEdge(drafts, { ...edge, ...more }));
-  const edgeTools = methods.filter((row) => isHandMethod(row) && row.group !== 'chase');
-  const edgeAbrasives = edge.edgeMethod ? abrasivesFor(edge.edgeMethod) : [];
   return (
     <section className={css.section}>
       <h3>{prepText.floorGets}</h3>
@@ -73,62 +57,18 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
             index={index}
             draft={draft}
             onChange={(more) => change(index, more)}
-            onRemove={
-              drafts.length > 1
-                ? () =>
-                    write(
-                      withEdge(
-                        drafts.filter((_, at) => at !== index),
-                        edge,
-                      ),
-                    )
-                : null
-            }
+            onRemove={drafts.length > 1 ? () => write(without(drafts, index)) : null}
           />
         ))}
       </div>
       {first && (
-        <Button size="desk" onClick={() => write(withEdge([...drafts, oneMore(drafts.at(-1) ?? first)], edge))}>
+        <Button size="desk" onClick={() => write(withOneMore(drafts))}>
           {prepText.addPass}
         </Button>
       )}
-      <h3>{prepText.edge}</h3>
-      <Picker
-        label={prepText.edgeTool}
-        value={edge.edgeMethod ?? NONE}
-        options={[
-          ...edgeTools.map((row) => ({ value: row.id, words: row.term })),
-          { value: NONE, words: prepText.edgeNone },
-        ]}
-        onPick={(id) => changeEdge(id === NONE ? { edgeMethod: null } : { edgeMethod: id, edgeAbrasive: null })}
-      />
-      {edge.edgeMethod && (
-        <div className={css.passBody}>
-          <Picker
-            label={prepText.abrasive}
-            value={edge.edgeAbrasive ?? NONE}
-            options={[
-              { value: NONE, words: prepText.anyAbrasive },
-              ...edgeAbrasives.map((row) => ({ value: row.id, words: row.term })),
-            ]}
-            onPick={(id) => changeEdge({ edgeAbrasive: id === NONE ? null : id })}
-          />
-          <NumberField
-            label={prepText.edgeTimes}
-            value={edge.edgeTimes}
-            min={1}
-            max={9}
-            decimals={0}
-            onSet={(edgeTimes) => edgeTimes !== null && changeEdge({ edgeTimes })}
-          />
-        </div>
-      )}
       {sheet === 'edit' && machine && <MachineSheet machine={machine} onClose={() => setSheet(null)} />}
       {sheet === 'add' && (
-        <AddMachine
-          onClose={() => setSheet(null)}
-          onAdded={(id, method) => write(drafts.map((draft) => ({ ...draft, machine: id, method, abrasive: null })))}
-        />
+        <AddMachine onClose={() => setSheet(null)} onAdded={(id, method) => write(onMachine(drafts, method, id))} />
       )}
     </section>
   );
@@ -136,9 +76,4 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
 
 function machineChoiceOf(draft: PassDraft): string {
   return draft.machine ?? `method:${draft.method}`;
-}
-
-/** A new pass, once over, like the one before it. */
-function oneMore(like: PassDraft): PassDraft {
-  return { ...like, record: null, times: 1 };
 }

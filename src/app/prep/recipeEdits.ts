@@ -2,6 +2,7 @@ import type { RecordId } from '../../model/cell.ts';
 import { onFloor, type Doc, type Held } from '../../model/doc.ts';
 import type { NewId } from '../../model/id.ts';
 import type { PassArgs, SetRecipeArgs } from '../../edit/setRecipe.ts';
+import { abrasivesFor } from '../../takeoff/profile.ts';
 import type { PlannedPass, ZonePrep } from '../../takeoff/prep.ts';
 
 /** A pass as the editor holds it: what is planned now, whether recorded or standing in. */
@@ -12,19 +13,45 @@ export function draftsOf(prep: ZonePrep): readonly PassDraft[] {
   return prep.passes.map((pass) => ({ ...pass, machine: recordIdOf(pass.machine?.id) }));
 }
 
-export type EdgeWork = Pick<PassDraft, 'edgeMethod' | 'edgeAbrasive' | 'edgeTimes'>;
+type EdgeWork = Pick<PassDraft, 'edgeMethod' | 'edgeAbrasive' | 'edgeTimes'>;
 
-export const NO_EDGE: EdgeWork = { edgeMethod: null, edgeAbrasive: null, edgeTimes: 0 };
+const NO_EDGE: EdgeWork = { edgeMethod: null, edgeAbrasive: null, edgeTimes: 0 };
 
-/** Edge work of a recipe: that of its last pass that has any. */
-export function edgeOf(drafts: readonly PassDraft[]): EdgeWork {
-  const { edgeMethod, edgeAbrasive, edgeTimes } = drafts.findLast((draft) => draft.edgeMethod !== null) ?? NO_EDGE;
+function edgeOf({ edgeMethod, edgeAbrasive, edgeTimes }: PassDraft): EdgeWork {
   return { edgeMethod, edgeAbrasive, edgeTimes };
 }
 
-/** The edge is worked after the last pass, whichever that is after passes came or went. */
-export function withEdge(drafts: readonly PassDraft[], edge: EdgeWork): readonly PassDraft[] {
-  return drafts.map((draft, at) => ({ ...draft, ...(at === drafts.length - 1 ? edge : NO_EDGE) }));
+/** Passes of the first pass's machine run on another one; abrasives that do not fit it go. */
+export function onMachine(
+  drafts: readonly PassDraft[],
+  method: string,
+  machine: RecordId | null,
+): readonly PassDraft[] {
+  const [first] = drafts;
+  const fits = (abrasive: string | null): boolean => abrasivesFor(method).some((row) => row.id === abrasive);
+  return drafts.map((draft) => {
+    if (draft.method !== first?.method || draft.machine !== first.machine) return draft;
+    return { ...draft, method, machine, abrasive: fits(draft.abrasive) ? draft.abrasive : null };
+  });
+}
+
+/** One more pass, once over, like the last. Where only that one had edge work, the edge is worked after the new one. */
+export function withOneMore(drafts: readonly PassDraft[]): readonly PassDraft[] {
+  const last = drafts.at(-1);
+  if (!last) return drafts;
+  const before = drafts.slice(0, -1);
+  const moves = before.every((draft) => draft.edgeMethod === null);
+  const added = { ...last, record: null, times: 1, ...(moves ? {} : NO_EDGE) };
+  return [...before, moves ? { ...last, ...NO_EDGE } : last, added];
+}
+
+/** One pass less. Edge work that no other pass has goes over to the last one that stays. */
+export function without(drafts: readonly PassDraft[], index: number): readonly PassDraft[] {
+  const gone = drafts[index];
+  const kept = drafts.filter((_, at) => at !== index);
+  const last = kept.at(-1);
+  if (!gone || !last || kept.some((draft) => draft.edgeMethod !== null)) return kept;
+  return [...kept.slice(0, -1), { ...last, ...edgeOf(gone) }];
 }
 
 function recordIdOf(id: string | undefined): RecordId | null {

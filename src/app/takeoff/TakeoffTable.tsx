@@ -1,17 +1,17 @@
 import { useState, type ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
-import { rowName, zoneTitle } from './lineTitle.ts';
 import { PriceFoot } from './PriceFoot.tsx';
 import { PriceRange } from './PriceRange.tsx';
 import { QuantityCell } from './QuantityCell.tsx';
 import { TakeoffBar, type Which } from './TakeoffBar.tsx';
 import { shownTable } from './shownTable.ts';
 import { unitShown } from './showQuantity.ts';
+import { useNames } from './useNames.ts';
 import { useHasMoney } from './useHasMoney.ts';
 import { cx } from '../look/cx.ts';
 import { useLayout } from '../look/useLayout.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
-import { useDoc, useTakeoff, useUnits } from '../plan.ts';
+import { useTakeoff, useUnits } from '../plan.ts';
 import { NotAnOffer } from '../questions/NotAnOffer.tsx';
 import type { LineTable, TableCell, TableRow } from '../../takeoff/lineTable.ts';
 import type { Trade } from '../../takeoff/line.ts';
@@ -45,7 +45,7 @@ export function TakeoffTable(): ReactElement {
 }
 
 function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: Which }): ReactElement {
-  const doc = useDoc((now) => now);
+  const names = useNames();
   const hasMoney = useHasMoney();
   const table = shownTable(takeoff, hasMoney);
   const price = table.groups.flatMap((group) => group.rows).find((row) => row.code === PRICE) ?? null;
@@ -56,7 +56,7 @@ function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: 
           <th scope="col">{takeoffText.work}</th>
           {table.zones.map((zone) => (
             <th key={zone.id} scope="col">
-              {zoneTitle(zone.id, doc)}
+              {names.zone(zone.id)}
               {zone.held !== null && <span className={css.heldTag}>{takeoffText.held}</span>}
             </th>
           ))}
@@ -90,9 +90,9 @@ interface RowProps {
 }
 
 function Row({ row, zones, which }: RowProps): ReactElement {
-  const doc = useDoc((now) => now);
+  const names = useNames();
   const unit = unitShown(row.unit, useUnits());
-  const name = rowName(row, doc);
+  const name = names.row(row);
   const cell = (of: TableCell | null): ReactElement => (
     <QuantityCell cell={of} name={name} unit={row.unit} which={which} />
   );

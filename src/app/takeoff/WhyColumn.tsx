@@ -1,16 +1,15 @@
 import type { ReactElement } from 'react';
 import css from './WhyDock.module.css';
 import { showQuantity } from './showQuantity.ts';
-import { termWords } from './termWords.ts';
+import { useNames } from './useNames.ts';
 import { whyColumn, whySum, type WhyPart } from './whyColumn.ts';
 import { cx } from '../look/cx.ts';
-import { useDoc, useJob, useTakeoff, useUnits } from '../plan.ts';
+import { useJob, useTakeoff, useUnits } from '../plan.ts';
 import { askWhy } from '../session.ts';
 import { figureText } from '../../model/showNumber.ts';
 import type { Line } from '../../takeoff/line.ts';
 import { evaluate } from '../../takeoff/formula.ts';
 import { whyText } from '../../words/whyWords.ts';
-import { lineTitle } from './lineTitle.ts';
 
 const signWords = {
   plus: '',
@@ -24,7 +23,7 @@ const signWords = {
 export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
   const units = useUnits();
   const currency = useJob()?.currency ?? 'USD';
-  const doc = useDoc((now) => now);
+  const names = useNames();
   const { takeoff } = useTakeoff();
   const { formula, terms } = line.working;
   const parts = whyColumn(formula, terms, (piece) => evaluate(piece, terms));
@@ -42,7 +41,7 @@ export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
   const row = (part: WhyPart, index: number): ReactElement => {
     const leads = part.term?.from ? takeoff?.lines.find((other) => other.key === part.term?.from) : undefined;
     const words = part.term
-      ? `${index === 0 && part.sign !== 'less' ? '' : signWords[part.sign]}${termWords(part.term, doc)}`
+      ? `${index === 0 && part.sign !== 'less' ? '' : signWords[part.sign]}${names.term(part.term)}`
       : signWords[part.sign].trim();
     return (
       <div key={`${part.term?.name ?? 'part'}${String(index)}`}>
@@ -50,12 +49,7 @@ export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
         <div className={cx(css.row, part.parts.length > 0 && css.sub)}>
           <span>
             {leads ? (
-              <button
-                type="button"
-                className={css.link}
-                onClick={() => askWhy(leads.key)}
-                title={lineTitle(leads, doc)}
-              >
+              <button type="button" className={css.link} onClick={() => askWhy(leads.key)} title={names.line(leads)}>
                 {words}
               </button>
             ) : (
@@ -73,7 +67,7 @@ export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
     <>
       {parts.map(row)}
       <div className={cx(css.row, css.total)}>
-        <span>{single ? lineTitle({ ...line, zone: null }, doc) : whySum(parts, bare)}</span>
+        <span>{single ? names.line({ ...line, zone: null }) : whySum(parts, bare)}</span>
         <b>{text(line.quantity.likely, line.unit)}</b>
       </div>
     </>

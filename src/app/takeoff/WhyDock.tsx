@@ -2,13 +2,13 @@ import { useState, type ReactElement } from 'react';
 import css from './WhyDock.module.css';
 import { WhyColumn } from './WhyColumn.tsx';
 import { WhySources } from './WhySources.tsx';
-import { lineTitle } from './lineTitle.ts';
 import { showQuantity } from './showQuantity.ts';
 import { figureText } from '../../model/showNumber.ts';
+import { useNames } from './useNames.ts';
 import { useHasMoney } from './useHasMoney.ts';
 import { whyLine } from './whyLine.ts';
 import { askWhy, light, useSession } from '../session.ts';
-import { useDoc, useJob, useTakeoff, useUnits } from '../plan.ts';
+import { useJob, useTakeoff, useUnits } from '../plan.ts';
 import { Button } from '../parts/Button.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import type { Line } from '../../takeoff/line.ts';
@@ -35,7 +35,7 @@ function Why({ line, lines }: { readonly line: Line; readonly lines: readonly Li
   const currency = useJob()?.currency ?? 'USD';
   const lit = useSession((now) => now.lit);
   const hasMoney = useHasMoney();
-  const doc = useDoc((now) => now);
+  const names = useNames();
   const [changing, setChanging] = useState<string | null>(null);
   const show = (value: number): string => figureText(showQuantity(value, line.unit, units, currency));
   const { low, likely, high } = line.quantity;
@@ -50,7 +50,7 @@ function Why({ line, lines }: { readonly line: Line; readonly lines: readonly Li
       <header className={css.head}>
         <div>
           <h2>{whyText.why(show(likely))}</h2>
-          <p>{lineTitle(line, doc)}</p>
+          <p>{names.line(line)}</p>
         </div>
         <Button size="desk" icon={<Icon name="close" small />} onClick={() => askWhy(null)}>
           {whyText.close}
@@ -66,7 +66,7 @@ function Why({ line, lines }: { readonly line: Line; readonly lines: readonly Li
         {feeds.length === 0 && <p className={css.note}>{whyText.feedsNothing}</p>}
         {feeds.map((other) => (
           <button key={other.key} type="button" className={css.feed} onClick={() => askWhy(other.key)}>
-            <span>{lineTitle(other, doc)}</span>
+            <span>{names.line(other)}</span>
             <b>
               {other.held === null
                 ? figureText(showQuantity(other.quantity.likely, other.unit, units, currency))

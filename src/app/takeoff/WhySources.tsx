@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './WhyDock.module.css';
 import { showQuantity } from './showQuantity.ts';
-import { termWords } from './termWords.ts';
+import { useNames } from './useNames.ts';
 import { useHasMoney } from './useHasMoney.ts';
 import { Button } from '../parts/Button.tsx';
 import { useDoc, useJob, useUnits } from '../plan.ts';
@@ -60,6 +60,7 @@ function Source({
   readonly onOpen: (open: boolean) => void;
 }): ReactElement {
   const units = useUnits();
+  const names = useNames();
   const doc = useDoc((now) => now);
   const currency = useJob()?.currency ?? 'USD';
   const rate = recordOf(doc, 'rate', term.from as RecordId | null);
@@ -71,7 +72,7 @@ function Source({
   return (
     <div className={css.source}>
       <b>
-        <span>{termWords(term, doc)}</span>
+        <span>{names.term(term)}</span>
         <span>{show(likely)}</span>
       </b>
       <p>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { draftsOf, edgeOf, recipeArgs, withEdge } from '../../../src/app/prep/recipeEdits.ts';
+import { draftsOf, onMachine, recipeArgs, withOneMore, without } from '../../../src/app/prep/recipeEdits.ts';
 import { zoneRecipe } from '../../../src/app/prep/zoneRecipe.ts';
 import { setRecipe } from '../../../src/edit/setRecipe.ts';
 import { applyCells, recordOf, recordsOf, type Doc } from '../../../src/model/doc.ts';
@@ -58,12 +58,38 @@ test('a recipe of its own keeps its records', () => {
   expect(args.passes.map((each) => each.id)).toEqual(['pass:1', 'pass:2']);
 });
 
+const edges = (drafts: readonly { readonly edgeMethod: string | null; readonly edgeTimes: number }[]) =>
+  drafts.map((draft) => (draft.edgeMethod === null ? 0 : draft.edgeTimes));
+
 test('the edge is worked after the last pass, whichever that is', () => {
   const { drafts } = draftsIn(shared());
-  const edge = edgeOf(drafts);
-  expect(edge).toEqual({ edgeMethod: 'hand_grinder', edgeAbrasive: null, edgeTimes: 2 });
-  expect(withEdge(drafts.slice(0, 1), edge).map((draft) => draft.edgeMethod)).toEqual(['hand_grinder']);
-  expect(withEdge([...drafts, ...drafts], edge).map((draft) => draft.edgeTimes)).toEqual([0, 0, 0, 2]);
+  expect(edges(drafts)).toEqual([0, 2]);
+  expect(edges(withOneMore(drafts))).toEqual([0, 0, 2]);
+  expect(edges(without(drafts, 1))).toEqual([2]);
+  expect(edges(without(drafts, 0))).toEqual([2]);
+});
+
+test('edge work of several passes stays where it is', () => {
+  const { drafts } = draftsIn(
+    applyCells(shared(), [
+      ['pass:1', 'edgeMethod', 'hand_grinder'],
+      ['pass:1', 'edgeTimes', 1],
+    ]),
+  );
+  expect(edges(withOneMore(drafts))).toEqual([1, 2, 0]);
+  expect(edges(without(drafts, 1))).toEqual([1]);
+});
+
+test('another machine takes over the passes of the first one, and no others', () => {
+  const doc = applyCells(shared(), [
+    ['pass:2', 'method', 'buffer_screen'],
+    ['pass:2', 'abrasive', 'screen60'],
+  ]);
+  const moved = onMachine(draftsIn(doc).drafts, 'shot_small', null);
+  expect(moved.map((draft) => [draft.method, draft.abrasive])).toEqual([
+    ['shot_small', null],
+    ['buffer_screen', 'screen60'],
+  ]);
 });
 
 test('a zone nobody has planned starts from the stand-in, and its machine needs no record', () => {

@@ -1,0 +1,70 @@
+import { codeWords } from './codeWords.ts';
+import { unitOnScreen } from './showQuantity.ts';
+import { passName } from '../prep/passName.ts';
+import { zoneName, zoneNumber } from '../prep/zoneNames.ts';
+import type { RecordId } from '../../model/cell.ts';
+import { onFloor, recordOf, type Doc, type Held } from '../../model/doc.ts';
+import { isRecordId } from '../../model/id.ts';
+import type { Line, Term } from '../../takeoff/line.ts';
+import type { TableRow } from '../../takeoff/lineTable.ts';
+import { findingRowOf } from '../../takeoff/rates/findings.ts';
+import { methodOf } from '../../takeoff/rates/methods.ts';
+import { takeoffText, whyText } from '../../words/whyWords.ts';
+
+/** What people call the lines, rows, zones and terms of one floor's takeoff. */
+export interface Names {
+  /** A line with its zone, for sentences. */
+  line(line: Line): string;
+  /** A row of the table: passes of a recipe stand in one row, so it names only what tells rows apart. */
+  row(row: TableRow): string;
+  /** A zone as its column is headed. */
+  zone(zone: Line['zone']): string;
+  term(term: Term): string;
+}
+
+export function namesIn(doc: Doc, floor: RecordId | null): Names {
+  function zoneRecord(zone: string): Held<'zone'> | null {
+    if (zone !== 'rest') return recordOf(doc, 'zone', zone as RecordId);
+    const zones = floor ? onFloor(doc, 'zone', floor) : [];
+    return zones.find((each) => each.covers === 'rest') ?? null;
+  }
+  function zonePhrase(zone: string): string {
+    const record = zoneRecord(zone);
+    return record ? whyText.zone(zoneNumber(record)) : whyText.rest;
+  }
+  const of = (parts: readonly string[]): string[] => parts.map((part) => nameOf(part, doc));
+
+  return {
+    line({ key, code, zone }) {
+      // A figure that adds lines up has all their keys: it is named by its code alone.
+      const apart = key.includes(' + ') ? [] : key.split('|').slice(2);
+      return [codeWords(code), ...of(apart), ...(zone === null ? [] : [zonePhrase(zone)])].join(', ');
+    },
+    row: ({ key, code }) => [codeWords(code), ...of(key.split('|').slice(1))].join(', '),
+    zone(zone) {
+      if (zone === null) return whyText.whole;
+      const record = zoneRecord(zone);
+      if (!record) return takeoffText.rest;
+      return record.name ? `${zoneNumber(record)} ${record.name}` : zoneName(record);
+    },
+    term({ name }) {
+      // Terms that are lines of their own carry a key: code, zone, and what it is of.
+      const [code = '', zone, ...apart] = name.split('|');
+      if (zone === undefined) return sentenceStart(nameOf(name, doc));
+      return [codeWords(code), ...of(apart), ...(zone === 'floor' ? [] : [zonePhrase(zone)])].join(', ');
+    },
+  };
+}
+
+/** The number people see on a record, the term of a method or finding, or the word as it is. */
+function nameOf(part: string, doc: Doc): string {
+  if (!isRecordId(part)) return methodOf(part)?.term ?? findingRowOf(part)?.term ?? part;
+  const pass = recordOf(doc, 'pass', part);
+  if (pass) return passName(pass.method, pass.abrasive ?? null);
+  const { name, tag } = (doc.get(part) ?? {}) as { readonly name?: string; readonly tag?: string };
+  return tag ?? name ?? part;
+}
+
+function sentenceStart(text: string): string {
+  return unitOnScreen(text.charAt(0).toUpperCase() + text.slice(1));
+}
