@@ -1,9 +1,11 @@
+import type { ClipResult } from '../../src/geometry/clip.ts';
 import type {
   FaceKind,
   FloorMeasure,
   FloorShape,
   MachineShape,
   Point,
+  Region,
   Ring,
   SlabShape,
   SolidShape,
@@ -78,4 +80,10 @@ export function total(measure: FloorMeasure, of: (zone: ZoneMeasure) => number):
 export function turned(at: Point, radians: number): Point {
   const [c, s] = [Math.cos(radians), Math.sin(radians)];
   return [at[0] * c - at[1] * s, at[0] * s + at[1] * c];
+}
+
+/** The region of a clip that must have worked. */
+export function regionOf(result: ClipResult): Region {
+  if (!result.ok) throw new Error(result.code);
+  return result.region;
 }
