@@ -1,8 +1,9 @@
 import { boxOf, type Box } from '../geometry/box.ts';
 import type { Point } from '../geometry/floorShape.ts';
 import { LETTERS, PAPER_MM_PER_PX } from '../canvas/look.ts';
+import { cross, dot, lengthOf, minus, unit } from '../geometry/point.ts';
 import { dimensionPrims } from '../canvas/paint/dimension.ts';
-import { PAINT_ORDER, paintFloor, type Showing } from '../canvas/paint/paintFloor.ts';
+import { PAINT_ORDER, paintFloor, SHOW_ALL, type Showing } from '../canvas/paint/paintFloor.ts';
 import type { Look, Prim } from '../canvas/paint/prim.ts';
 import { planView, slabRing, type PlanView, type ZoneView } from '../canvas/paint/view.ts';
 import { paperWords } from '../words/paperWords.ts';
@@ -75,12 +76,8 @@ function namesBeside(zone: ZoneView): { text: string; px: number; weight: 600 | 
 function showing(input: ZoneMapInput, frame: Frame, at: Point): Showing {
   const run = (widthMm: number): string => tapeText(widthMm, input.units);
   return {
-    zones: true,
-    tags: true,
+    ...SHOW_ALL,
     reach: 'spots',
-    picked: [],
-    pickedEdges: [],
-    lit: null,
     within: {
       minX: (frame.x - at[0]) / PAPER_MM_PER_PX,
       minY: (frame.y - at[1]) / PAPER_MM_PER_PX,
@@ -95,14 +92,28 @@ function showing(input: ZoneMapInput, frame: Frame, at: Point): Showing {
   };
 }
 
-/** The whole floor's width and depth, measured on the sheet's two free sides. */
+/** Two lengths this near, mm, are one number on paper. */
+const SAME_MM = 1;
+
+/** The whole floor's width and depth, measured on the sheet's two free sides; not again what somebody has drawn. */
 function overall(view: PlanView, look: Look): Prim[] {
   const { minX, minY, maxX, maxY } = extentOf(view);
-  const line = (from: Point, to: Point, lengthMm: number): Prim[] =>
-    dimensionPrims(
+  const drawn = (from: Point, to: Point): boolean =>
+    view.dimensions.some((one) => {
+      const run = minus(one.to, one.from);
+      const side = minus(to, from);
+      return (
+        Math.abs(Math.abs(dot(run, unit(side))) - lengthOf(side)) < SAME_MM &&
+        Math.abs(cross(run, unit(side))) < SAME_MM
+      );
+    });
+  const line = (from: Point, to: Point, lengthMm: number): Prim[] => {
+    if (drawn(from, to)) return [];
+    return dimensionPrims(
       { from, to, offsetMm: 0, offsetPx: DIMENSION_OUT_PX, text: view.lengthText(lengthMm), halo: 'ground' },
       look,
     );
+  };
   return [...line([minX, minY], [maxX, minY], maxX - minX), ...line([minX, maxY], [minX, minY], maxY - minY)];
 }
 

@@ -3,6 +3,7 @@ import { pageMatrix } from '../../edit/pageMap.ts';
 import { minus, plus, quarterTurn } from '../../geometry/point.ts';
 import { corner, wound } from '../../geometry/ring.ts';
 import { nearestOnSegment } from '../../geometry/segment.ts';
+import type { RecordType } from '../../model/records/all.ts';
 import { TAGS_FROM_PX_PER_M } from '../look.ts';
 import { paintCrack } from './crack.ts';
 import { paintDimension } from './dimension.ts';
@@ -49,6 +50,10 @@ export interface Showing {
   /** Tints, hatches and numbers of zones. */
   readonly zones: boolean;
   readonly tags: boolean;
+  /** Kinds of items that get their plate; null: all. What is picked always does. */
+  readonly tagsOf: ReadonlySet<RecordType> | null;
+  /** The plan page under it all. */
+  readonly pages: boolean;
   /** Machine field against hand work: of no zone, of one by its id, of all; or only the spots that no machine gets to. */
   readonly reach: 'none' | 'spots' | 'all' | (string & {});
   readonly picked: readonly string[];
@@ -63,7 +68,16 @@ export interface Showing {
   readonly within?: PxBox;
 }
 
-export const SHOW_ALL: Showing = { zones: true, tags: true, reach: 'none', picked: [], pickedEdges: [], lit: null };
+export const SHOW_ALL: Showing = {
+  zones: true,
+  tags: true,
+  tagsOf: null,
+  pages: true,
+  reach: 'none',
+  picked: [],
+  pickedEdges: [],
+  lit: null,
+};
 
 /** A step into the floor, square to the edge that lies nearest. */
 function stepInside(view: PlanView, at: Point): Point {
@@ -95,7 +109,7 @@ function reachOf(view: PlanView, reach: Showing['reach']): Painted[] {
 }
 
 function zoneWork(view: PlanView, showing: Showing, look: Look): Pick<PaintedFloor, 'slab' | 'hatch'> {
-  const overPage = view.pages.length > 0 && !look.print;
+  const overPage = showing.pages && view.pages.length > 0 && !look.print;
   const floors = view.slabs.map((slab) => kept(slab, 'slab', [overPage], () => paintSlab(slab, { overPage }, look)));
   if (!showing.zones) return { slab: floors, hatch: [] };
   const given = (zone: ZoneView): readonly unknown[] => [
@@ -124,19 +138,25 @@ function wallWork(view: PlanView, look: Look): Painted[] {
   ];
 }
 
-function spotWork(view: PlanView, look: Look): Painted[] {
+function spotWork(view: PlanView, look: Look, tagsOf: Showing['tagsOf']): Painted[] {
   const entrances = view.entrances.map((record) => {
     const towards = stepInside(view, record.at);
     return kept(record, 'spot', towards, () => paintEntrance(record, { towards }, look));
   });
   if (look.pxPerMm * 1000 < TAGS_FROM_PX_PER_M) return entrances;
+  // A spot is little without its tag: the two are shown together.
+  const of = <T>(type: RecordType, records: readonly T[]): readonly T[] => (tagsOf?.has(type) === false ? [] : records);
   return [
     ...entrances,
-    ...view.readings.map((record) => kept(record, 'spot', [], () => paintReading(record, undefined, look))),
-    ...view.notes.map((record) => kept(record, 'spot', [], () => paintNote(record, undefined, look))),
-    ...view.photos.map((record) => kept(record, 'spot', [], () => paintPhoto(record, undefined, look))),
-    ...view.services.map((record) => kept(record, 'spot', [], () => paintService(record, undefined, look))),
-    ...view.dimensions.map((record) =>
+    ...of('reading', view.readings).map((record) =>
+      kept(record, 'spot', [], () => paintReading(record, undefined, look)),
+    ),
+    ...of('note', view.notes).map((record) => kept(record, 'spot', [], () => paintNote(record, undefined, look))),
+    ...of('photo', view.photos).map((record) => kept(record, 'spot', [], () => paintPhoto(record, undefined, look))),
+    ...of('service', view.services).map((record) =>
+      kept(record, 'spot', [], () => paintService(record, undefined, look)),
+    ),
+    ...of('dimension', view.dimensions).map((record) =>
       kept(record, 'spot', [look.pxPerMm, look.print, view.lengthText(distanceSample)], () =>
         paintDimension(record, view, look),
       ),
@@ -182,6 +202,7 @@ export function paintTags(view: PlanView, look: Look, asked: Showing = SHOW_ALL)
     picked: new Set(showing.picked),
     zones: showing.zones,
     tight: showing.reach !== 'none',
+    kinds: showing.tagsOf,
     ...(showing.doorText ? { doorText: showing.doorText } : {}),
     ...(showing.zoneNames ? { zoneNames: showing.zoneNames } : {}),
   };
@@ -193,8 +214,8 @@ export function paintTags(view: PlanView, look: Look, asked: Showing = SHOW_ALL)
   return plates.map((plate) => painted(plate.text, [plate]));
 }
 
-function pageWork(view: PlanView, look: Look): Painted[] {
-  if (look.print) return [];
+function pageWork(view: PlanView, look: Look, pages: boolean): Painted[] {
+  if (look.print || !pages) return [];
   return view.pages.map((page) => {
     const matrix = pageMatrix(page);
     return kept(page, 'page', matrix, () => paintPage(page, matrix, look));
@@ -206,7 +227,7 @@ export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_A
   const shown = bared(showing);
   const pickedWork = pickedOf(view, shown);
   return {
-    page: pageWork(view, look),
+    page: pageWork(view, look, shown.pages),
     ...zoneWork(view, shown, look),
     reach: showing.lit ? [painted('lit', litPrims(view, showing.lit))] : reachOf(view, shown.reach),
     findings: [
@@ -220,7 +241,7 @@ export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_A
       kept(item, 'obstruction', [], () => paintObstruction(item, undefined, look)),
     ),
     walls: wallWork(view, look),
-    spots: spotWork(view, look),
+    spots: spotWork(view, look, shown.tagsOf),
     tags: paintTags(view, look, showing),
     picked: pickedWork.length > 0 ? [painted('picked', pickedWork)] : [],
   };

@@ -32,6 +32,8 @@ const RIM = 3;
 const COST = { plate: 500, outside: 900, line: 60, step: 0.55, anchor: 4, direction: 0.4 } as const;
 /** From this gap on a line leads from the item to its plate. */
 const LEADER_FROM = 16;
+/** Farther off than this nobody follows the line any more: on the screen the plate stays away until there is room. */
+const FARTHEST = 22;
 /** Of more plates than this each looks at a few places only and minds no lines: there is no room anyway, and time is short. */
 const MOST_CAREFUL = 400;
 const HASTY_CHOICES = 4;
@@ -117,7 +119,7 @@ export function placeTags(
   const placed: TextPrim[] = [];
   for (const wish of wishes.toSorted((a, b) => a.rank - b.rank)) {
     const place = best(wish, ground);
-    if (!place || (place.covers && !keepAll && wish.rank > 0)) continue;
+    if (!place || (!keepAll && wish.rank > 0 && (place.covers || place.gap > FARTHEST))) continue;
     ground.taken.add(place.box);
     const leader = place.gap >= LEADER_FROM ? { leader: true } : {};
     placed.push({ ...wish.text, at: place.anchor, offsetPx: place.offset, ...leader });

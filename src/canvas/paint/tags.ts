@@ -4,6 +4,8 @@ import { between, distance } from '../../geometry/point.ts';
 import { pathLength, pointAt } from '../../geometry/polyline.ts';
 import { ringContains } from '../../geometry/ring.ts';
 import { nearestOnSegment } from '../../geometry/segment.ts';
+import { typeOf, type RecordId } from '../../model/cell.ts';
+import type { RecordType } from '../../model/records/all.ts';
 import { LETTERS, TAGS_FROM_PX_PER_M } from '../look.ts';
 import { edgeLook } from './slab.ts';
 import { obstructionRing } from './obstruction.ts';
@@ -24,6 +26,8 @@ export interface TagOptions {
   readonly picked: ReadonlySet<string>;
   readonly zones: boolean;
   readonly tight: boolean;
+  /** Kinds of items that get their plate; null: all. Doorways in the perimeter go with openings. */
+  readonly kinds: ReadonlySet<RecordType> | null;
   /** What stands on the tag of a door, an open edge or a stop line. */
   readonly doorText?: (door: Door) => string;
   readonly zoneNames?: (zone: ZoneView) => readonly TextLine[];
@@ -122,12 +126,19 @@ export function zoneNumber(view: ZoneView, look: Look, beside: readonly TextLine
   return fits ? { ...plate, beside: fits } : plate;
 }
 
+/** A way through the perimeter is an edge of a slab; its plate is that of an opening. */
+function kindOf(id: string): RecordType {
+  const type = typeOf(id as RecordId) as RecordType;
+  return type === 'slab' ? 'opening' : type;
+}
+
 function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] {
   const wishes: TagWish[] = [];
   const said = (door: Door): string => options.doorText?.(door) ?? door.tag;
   const wish = (id: string, tag: string, anchors: readonly Point[], rank: number, on = false): void => {
     if (tag === '' || anchors.length === 0) return;
     const picked = options.picked.has(id);
+    if (!picked && options.kinds && !options.kinds.has(kindOf(id))) return;
     // What is picked has its plate before all others.
     wishes.push({ id, anchors, text: tagText(tag, look, picked), rank: picked ? -1 : rank, on });
   };
