@@ -29,16 +29,18 @@ export function Notes(): ReactElement {
           <li key={note.id} className={css.reading}>
             <Tag>{note.tag}</Tag>
             <span className={css.words}>{note.text}</span>
-            <Button size="desk" aria-label={`${handoverText.editReading} ${note.tag}`} onClick={() => setOpen(note)}>
-              {handoverText.editReading}
-            </Button>
-            <Button
-              size="desk"
-              aria-label={`${handoverText.remove} ${note.tag}`}
-              onClick={() => run('removeRecords', { ids: [note.id] })}
-            >
-              {handoverText.remove}
-            </Button>
+            <span className={css.actions}>
+              <Button size="desk" aria-label={`${handoverText.editReading} ${note.tag}`} onClick={() => setOpen(note)}>
+                {handoverText.editReading}
+              </Button>
+              <Button
+                size="desk"
+                aria-label={`${handoverText.remove} ${note.tag}`}
+                onClick={() => run('removeRecords', { ids: [note.id] })}
+              >
+                {handoverText.remove}
+              </Button>
+            </span>
           </li>
         ))}
       </ul>

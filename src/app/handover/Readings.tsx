@@ -63,18 +63,20 @@ function ReadingRow({
       </span>
       <Figure of={{ figure: reading.value === null ? '–' : String(reading.value), unit: reading.unit }} size="lead" />
       <span className={cx(css.verdict, verdict === 'no' && css.outside)}>{handoverText.passes[verdict]}</span>
-      <Button size="desk" aria-label={`${handoverText.editReading} ${reading.tag}`} onClick={onEdit}>
-        {handoverText.editReading}
-      </Button>
-      <Button
-        size="desk"
-        aria-label={`${handoverText.remove} ${reading.tag}`}
-        onClick={() => {
-          if (run('removeRecords', { ids: [reading.id] })) pick([]);
-        }}
-      >
-        {handoverText.remove}
-      </Button>
+      <span className={css.actions}>
+        <Button size="desk" aria-label={`${handoverText.editReading} ${reading.tag}`} onClick={onEdit}>
+          {handoverText.editReading}
+        </Button>
+        <Button
+          size="desk"
+          aria-label={`${handoverText.remove} ${reading.tag}`}
+          onClick={() => {
+            if (run('removeRecords', { ids: [reading.id] })) pick([]);
+          }}
+        >
+          {handoverText.remove}
+        </Button>
+      </span>
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { useState, type ReactElement } from 'react';
 import css from './PrepLeft.module.css';
+import { DrawingZone } from './DrawingZone.tsx';
 import { PlanLegend } from './PlanLegend.tsx';
 import { ZoneOrder } from './ZoneOrder.tsx';
 import { usePickedZone, usePickOnOpen, useZones } from './usePickedZone.ts';
@@ -11,13 +12,14 @@ import { Figure } from '../parts/Figure.tsx';
 import { Tag } from '../parts/Tag.tsx';
 import { ToolDrawing } from '../parts/ToolDrawing.tsx';
 import { newId, run, useDoc, useFloor, useTakeoff, useUnits } from '../plan.ts';
-import { arm, pick, useSession } from '../session.ts';
+import { arm, openPanel, pick, useSession } from '../session.ts';
 import { figureText, showArea } from '../../model/showNumber.ts';
 import { showFineSize } from '../../model/showLength.ts';
 import type { Held } from '../../model/doc.ts';
 import { REST } from '../../geometry/floorShape.ts';
 import { requiredCsp } from '../../takeoff/profile.ts';
 import { prepText } from '../../words/stageWords.ts';
+import { takeoffText } from '../../words/whyWords.ts';
 
 /** Zones of the floor, what no zone covers, and the legend of the drawing beside it. */
 export function PrepLeft({ legend = true }: { readonly legend?: boolean }): ReactElement {
@@ -63,20 +65,21 @@ export function PrepLeft({ legend = true }: { readonly legend?: boolean }): Reac
         </div>
       )}
       <div className={css.draw}>
-        <Button
-          wide
-          kind={armed ? 'main' : 'plain'}
-          aria-pressed={armed}
-          icon={<ToolDrawing of="zone" />}
-          onClick={() => arm(armed ? 'pick' : 'zone')}
-        >
-          {prepText.drawZone}
-        </Button>
+        {armed ? (
+          <DrawingZone />
+        ) : (
+          <Button wide icon={<ToolDrawing of="zone" />} onClick={() => arm('zone')}>
+            {prepText.drawZone}
+          </Button>
+        )}
         {zones.length > 1 && (
           <Button size="desk" wide onClick={() => setOrdering(true)}>
             {prepText.orderTitle}
           </Button>
         )}
+        <Button size="desk" wide onClick={() => openPanel('questions')}>
+          {takeoffText.questions}
+        </Button>
       </div>
       {legend && <PlanLegend />}
       {ordering && <ZoneOrder zones={zones} onClose={() => setOrdering(false)} />}

@@ -14,6 +14,7 @@ import { EmptyState } from '../parts/EmptyState.tsx';
 import { Tag } from '../parts/Tag.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { run } from '../plan.ts';
+import { useSession } from '../session.ts';
 import { requiredCsp } from '../../takeoff/profile.ts';
 import { prepText } from '../../words/stageWords.ts';
 
@@ -25,6 +26,8 @@ function toTop(dock: HTMLDivElement | null): void {
 /** The picked zone: what will be laid, what the floor gets for it, and how the floor splits between machine and hand. */
 export function PrepRight(): ReactElement {
   const zone = usePickedZone();
+  const drawing = useSession((now) => now.tool === 'zone');
+  if (!zone && drawing) return <EmptyState title={prepText.drawing} sentence={prepText.drawingHelp} />;
   if (!zone) return <EmptyState title={prepText.pickZone} sentence={prepText.pickZoneHelp} />;
   return (
     <div className={css.right} key={zone.id} ref={toTop}>
