@@ -6,7 +6,7 @@ import { showQuantity } from './showQuantity.ts';
 import { figureText } from '../../model/showNumber.ts';
 import { useNames } from './useNames.ts';
 import { useHasMoney } from './useHasMoney.ts';
-import { whyLine } from './whyLine.ts';
+import { feedsOf, whyLine } from './whyLine.ts';
 import { askWhy, light, useSession } from '../session.ts';
 import { useJob, useTakeoff, useUnits } from '../plan.ts';
 import { Button } from '../parts/Button.tsx';
@@ -39,12 +39,7 @@ function Why({ line, lines }: { readonly line: Line; readonly lines: readonly Li
   const [changing, setChanging] = useState<string | null>(null);
   const show = (value: number): string => figureText(showQuantity(value, line.unit, units, currency));
   const { low, likely, high } = line.quantity;
-  const feeds = lines.filter(
-    (other) =>
-      other.key !== line.key &&
-      (hasMoney || other.trade !== 'money') &&
-      other.working.terms.some((term) => term.from === line.key),
-  );
+  const feeds = feedsOf(line.key, lines).filter((other) => hasMoney || other.trade !== 'money');
   return (
     <div className={css.why}>
       <header className={css.head}>

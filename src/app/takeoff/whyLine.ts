@@ -30,3 +30,11 @@ export function whyLine(takeoff: Takeoff, key: string): Line | null {
   });
   return { ...sum, key };
 }
+
+/** Lines that this figure goes into: those that took it, or one of the lines it adds up, as a term. */
+export function feedsOf(key: string, lines: readonly Line[]): readonly Line[] {
+  const own = new Set(key.split(PLUS));
+  return lines.filter(
+    (other) => !own.has(other.key) && other.working.terms.some((term) => term.from !== null && own.has(term.from)),
+  );
+}

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { whyColumn, whySum, type WhyPart } from '../../../src/app/takeoff/whyColumn.ts';
-import { whyKey, whyLine } from '../../../src/app/takeoff/whyLine.ts';
+import { feedsOf, whyKey, whyLine } from '../../../src/app/takeoff/whyLine.ts';
 import { add, divide, evaluate, multiply, number, subtract, term, wholeUp } from '../../../src/takeoff/formula.ts';
 import type { Formula } from '../../../src/takeoff/line.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
@@ -79,4 +79,13 @@ test('a figure that adds lines up is explained by them', () => {
   expect(sum?.key).toBe(key);
   expect(sum?.quantity.likely).toBeCloseTo(answer.measure.netM2, 6);
   expect(sum?.working.terms.map((each) => each.from)).toEqual(nets.map((line) => line.key));
+});
+
+test('a figure goes into every line that took one of its lines', () => {
+  const { lines } = takeoff(richJob(), 'floor:ground');
+  const fields = lines.filter((line) => line.code === 'field');
+  const feeds = feedsOf(whyKey(fields) ?? '', lines);
+  expect(feeds.some((line) => line.code === 'hours.machine')).toBe(true);
+  expect(feeds.some((line) => line.code === 'field')).toBe(false);
+  expect(feeds.length).toBeGreaterThanOrEqual(feedsOf(fields[0]?.key ?? '', lines).length);
 });
