@@ -10,6 +10,7 @@ interface TextFieldProps {
   /** Called at each key, where a form decides while typing. */
   readonly onType?: (value: string) => void;
   readonly lines?: boolean;
+  readonly inline?: boolean;
   readonly say?: string | null;
   readonly fault?: string | null;
   readonly type?: 'text' | 'date';
@@ -22,6 +23,7 @@ export function TextField({
   onSet,
   onType,
   lines = false,
+  inline = false,
   say,
   fault,
   type = 'text',
@@ -51,7 +53,7 @@ export function TextField({
     'aria-describedby': (fault ?? say) ? `${id}-say` : undefined,
   };
   return (
-    <div className={cx(css.field, fault && css.fault)}>
+    <div className={cx(css.field, inline && css.inline, inline && css.long, fault && css.fault)}>
       <label className={css.label} htmlFor={id}>
         {label}
       </label>

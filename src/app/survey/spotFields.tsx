@@ -103,15 +103,16 @@ export const ReadingFields: Fields = ({ value, onSet, inline = false }) => (
   </>
 );
 
-export const NoteFields: Fields = ({ value, onSet }) => (
+export const NoteFields: Fields = ({ value, onSet, inline = false }) => (
   <TextField
     label={fieldWords.words}
+    inline={inline}
     value={typeof value['text'] === 'string' ? value['text'] : ''}
     onSet={(text) => text !== '' && onSet({ text })}
   />
 );
 
-export const StepsFields: Fields = ({ value, onSet, inline = false }) => (
+export const StepsFields: Fields = ({ value, onSet, inline = false, entry = false }) => (
   <>
     <NumberField
       label={fieldWords.count}
@@ -129,13 +130,15 @@ export const StepsFields: Fields = ({ value, onSet, inline = false }) => (
       inline={inline}
       onSet={(mm) => mm !== null && onSet({ riseMm: mm })}
     />
-    <MeasureField
-      label={fieldWords.going}
-      kind="size"
-      mm={mmOf(value['goingMm'])}
-      minMm={1}
-      inline={inline}
-      onSet={(mm) => mm !== null && onSet({ goingMm: mm })}
-    />
+    {!entry && (
+      <MeasureField
+        label={fieldWords.going}
+        kind="size"
+        mm={mmOf(value['goingMm'])}
+        minMm={1}
+        inline={inline}
+        onSet={(mm) => mm !== null && onSet({ goingMm: mm })}
+      />
+    )}
   </>
 );
