@@ -15,10 +15,16 @@ const SMALL: MachineShape = {
 
 export function run(print: (line: string) => void): void {
   const garage = median(garageFloor(), 30);
-  for (const [title, shape] of [['garage 41 m2', garageFloor()], ['hall 24 x 16 m', hallFloor()], ['warehouse 9,000 m2', warehouseFloor()]] as const) {
+  for (const [title, shape] of [
+    ['garage 41 m2', garageFloor()],
+    ['hall 24 x 16 m', hallFloor()],
+    ['warehouse 9,000 m2', warehouseFloor()],
+  ] as const) {
     const ms = median(shape, title.startsWith('warehouse') ? 1 : 15);
     const measure = measureFloor(shape);
-    print(`${title}: ${ms.toFixed(1)} ms, ${(ms / garage).toFixed(1)} x the garage, net ${measure.netM2.toFixed(2)} m2, ${measure.faults.length} faults`);
+    print(
+      `${title}: ${ms.toFixed(1)} ms, ${(ms / garage).toFixed(1)} x the garage, net ${measure.netM2.toFixed(2)} m2, ${measure.faults.length} faults`,
+    );
   }
 }
 
@@ -34,13 +40,25 @@ function median(shape: FloorShape, runs: number): number {
 }
 
 function box(x: number, y: number, width: number, height: number): Ring {
-  return [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+  return [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ];
 }
 
 function cracks(count: number, width: number, height: number): FloorShape['lines'] {
   return Array.from({ length: count }, (_, i) => {
     const x = ((i * 37) % 100) / 100;
-    return { id: `crack${i}`, path: [[x * width, 0.1 * height], [(1 - x) * width, 0.5 * height], [x * width, 0.9 * height]] as const };
+    return {
+      id: `crack${i}`,
+      path: [
+        [x * width, 0.1 * height],
+        [(1 - x) * width, 0.5 * height],
+        [x * width, 0.9 * height],
+      ] as const,
+    };
   });
 }
 
@@ -69,7 +87,15 @@ function columns(across: number, down: number, pitchX: number, pitchY: number): 
 }
 
 function garageFloor(): FloorShape {
-  return floor(6400, 6400, [{ id: 'b1', ring: box(2000, 2000, 300, 300), solid: true }, { id: 'b2', ring: box(4000, 2000, 300, 300), solid: true }], { lines: cracks(6, 6400, 6400) });
+  return floor(
+    6400,
+    6400,
+    [
+      { id: 'b1', ring: box(2000, 2000, 300, 300), solid: true },
+      { id: 'b2', ring: box(4000, 2000, 300, 300), solid: true },
+    ],
+    { lines: cracks(6, 6400, 6400) },
+  );
 }
 
 function hallFloor(): FloorShape {
@@ -78,6 +104,10 @@ function hallFloor(): FloorShape {
 }
 
 function warehouseFloor(): FloorShape {
-  const zones = Array.from({ length: 12 }, (_, i) => ({ id: `z${i}`, ring: box((i % 4) * 30_000, Math.floor(i / 4) * 25_000, 29_000, 24_000), machine: 'small' }));
+  const zones = Array.from({ length: 12 }, (_, i) => ({
+    id: `z${i}`,
+    ring: box((i % 4) * 30_000, Math.floor(i / 4) * 25_000, 29_000, 24_000),
+    machine: 'small',
+  }));
   return floor(120_000, 75_000, columns(25, 10, 4600, 6800), { zones, lines: cracks(400, 120_000, 75_000) });
 }

@@ -13,6 +13,7 @@ import { boxIndex } from './spatial.ts';
  *   net floor   +-----------------------------+
  *   sources     |--wall--|--doorway--|--wall--|
  */
+/** An edge as drawn, floor on its left. */
 export interface SourceEdge {
   readonly a: Point;
   readonly b: Point;
@@ -77,7 +78,7 @@ function tagEdge(a: Point, b: Point, near: readonly SourceEdge[]): BoundaryEdge[
     let best: SourceEdge | null = null;
     for (const cover of covers) {
       if (cover.from > middle || cover.to < middle) continue;
-      if (!best || HARDNESS[cover.source.kind] > HARDNESS[best.kind]) best = cover.source;
+      if (!best || rankOf(cover.source, a, b) > rankOf(best, a, b)) best = cover.source;
     }
     const kind = best?.kind ?? 'wall';
     const of = best?.of ?? '';
@@ -89,6 +90,12 @@ function tagEdge(a: Point, b: Point, near: readonly SourceEdge[]): BoundaryEdge[
     start = cut;
   }
   return edges;
+}
+
+/** Hardness, and before it whether a hard source has its floor on the side the edge has: between two slabs each keeps its own kind. */
+function rankOf(source: SourceEdge, a: Point, b: Point): number {
+  const isOwnSide = dot(minus(source.b, source.a), minus(b, a)) > 0;
+  return HARDNESS[source.kind] + (isOwnSide && HARDNESS[source.kind] > HARDNESS.run ? 10 : 0);
 }
 
 /** What a source covers of an edge, as shares of the edge, or null when it does not lie along it. */

@@ -1,4 +1,4 @@
-import type { Point, Region, Ring } from './floorShape.ts';
+import type { Point, Region } from './floorShape.ts';
 
 /** Upright boxes, to ask quickly what cannot meet. */
 export interface Box {
@@ -24,11 +24,19 @@ export function boxOf(points: Iterable<Point>): Box {
 }
 
 export function boxOfRegion(region: Region): Box {
-  return boxOf(region.flatMap((polygon) => polygon[0] ?? []));
+  let box = boxOf([]);
+  for (const [outer] of region) if (outer) box = boxAround(box, boxOf(outer));
+  return box;
 }
 
-export function boxOfRings(rings: readonly Ring[]): Box {
-  return boxOf(rings.flat());
+/** The smallest box around two. */
+export function boxAround(a: Box, b: Box): Box {
+  return {
+    minX: Math.min(a.minX, b.minX),
+    minY: Math.min(a.minY, b.minY),
+    maxX: Math.max(a.maxX, b.maxX),
+    maxY: Math.max(a.maxY, b.maxY),
+  };
 }
 
 export function grownBox(box: Box, by: number): Box {

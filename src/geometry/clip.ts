@@ -1,7 +1,7 @@
 import { Clipper, ClipType, FillRule, PolyTree64, type Paths64, type PolyPath64 } from 'clipper2-ts';
 import polygonClipping, { type MultiPolygon } from 'polygon-clipping';
 import type { Point, Region, Ring } from './floorShape.ts';
-import { type Box, boxesMeet, boxOfRegion } from './box.ts';
+import { type Box, boxesMeet, boxOf, boxOfRegion } from './box.ts';
 import { STEPS_PER_MM, toGrid } from './grid.ts';
 import { corner, perimeter, regionArea, ringArea, wound } from './ring.ts';
 import { boxIndex } from './spatial.ts';
@@ -40,7 +40,13 @@ export function intersect(a: Region, b: Region): ClipResult {
   const met = meeting(a, b);
   const others = meeting(b, met);
   if (met.length === 0 || others.length === 0) return { ok: true, region: [] };
-  return clip('intersection', met, others);
+  return clip('intersection', withoutFarHoles(met, others), others);
+}
+
+/** Holes that cannot meet the other region change nothing in what the two share. */
+function withoutFarHoles(region: Region, other: Region): Region {
+  const box = boxOfRegion(other);
+  return region.map(([outer = [], ...holes]) => [outer, ...holes.filter((hole) => boxesMeet(boxOf(hole), box))]);
 }
 
 /** What lies in `a` and in none of `b`; polygons of `b` may overlap each other, those of `a` may not. */
@@ -199,10 +205,11 @@ function edgeLength(region: Region): number {
 /** True for what polygon-clipping is known to take seconds over: many polygons about one corner, or nested deeply. */
 function isCrowded(region: Region): boolean {
   if (region.length <= CROWD) return false;
-  const seen = new Map<string, number>();
+  const seen = new Map<number, number>();
   for (const [outer] of region) {
     for (const [x, y] of outer ?? []) {
-      const key = `${x},${y}`;
+      // Two corners with one key only send a union to the slower library.
+      const key = x * 1e7 + y;
       const count = (seen.get(key) ?? 0) + 1;
       if (count > CROWD) return true;
       seen.set(key, count);

@@ -12,6 +12,7 @@ import { linesByZone } from './along.ts';
 import { type NotedClips, notedClips } from './clipNotes.ts';
 import { isOnFloor } from './entered.ts';
 import { type MachineWork, machineWork } from './machineWork.ts';
+import { type MeasureMemory, recalled } from './measureMemory.ts';
 import { type NetFloor, netFloor } from './netFloor.ts';
 import { type Partition, partitionOf, zonesAlong } from './partition.ts';
 import { distance } from './point.ts';
@@ -31,13 +32,24 @@ import { type ZoneFaces, facesByZone } from './zoneFaces.ts';
  *   partition    each of them in each zone, later zones on top, and in the rest
  *
  * Areas in m2 and lengths in m. In each zone field + strip + tight = net to 1e-4 of net, each summed
- * from its own rings. Never throws: what cannot be measured is a fault that names its record.
+ * from its own rings. With a memory, what did not change since the last call is not computed again.
+ * Never throws: what cannot be measured is a fault that names its record.
  */
-export function measureFloor(given: FloorShape): FloorMeasure {
+export function measureFloor(given: FloorShape, memory?: MeasureMemory): FloorMeasure {
   const { shape: sound, faults } = soundShape(given);
   const shape = welded(sound);
   const clips = notedClips(faults);
-  const floor = netFloor(shape, faults);
+  const floorKey = memory ? JSON.stringify([shape.slabs, shape.walls, shape.solids, shape.outOfScope]) : '';
+  const floor = recalled(
+    memory?.floors,
+    () => floorKey,
+    (found) => netFloor(shape, found),
+    faults,
+  );
+  const workOf = (machine: MachineShape): MachineWork => {
+    const key = (): string => JSON.stringify([floorKey, shape.entrances, machine]);
+    return recalled(memory?.works, key, (found) => machineWork(machine, floor, shape, found), faults);
+  };
   const partition = partitionOf(shape.zones, clips);
   const sheets = [...shape.zones.map(({ id, machine }) => ({ id, machine })), { id: REST, machine: shape.restMachine }];
   const common = {
@@ -52,7 +64,7 @@ export function measureFloor(given: FloorShape): FloorMeasure {
     const machine = shape.machines.find((one) => one.id === machineId) ?? null;
     const own = new Set(sheets.filter((sheet) => sheet.machine === machineId).map((sheet) => sheet.id));
     const parts = machine
-      ? machineParts(machine, floor, shape, partition, own, faults)
+      ? machineParts(workOf(machine), partition, own)
       : handParts(floor, partition, own, common.net);
     for (const id of own) {
       zones.set(id, {
@@ -86,15 +98,7 @@ interface Parts {
   readonly faces: ReadonlyMap<string, ZoneFaces>;
 }
 
-function machineParts(
-  machine: MachineShape,
-  floor: NetFloor,
-  shape: FloorShape,
-  partition: Partition,
-  own: ReadonlySet<string>,
-  faults: GeometryFault[],
-): Parts {
-  const work = machineWork(machine, floor, shape, faults);
+function machineParts(work: MachineWork, partition: Partition, own: ReadonlySet<string>): Parts {
   return {
     field: partition.split(work.field, own),
     strip: partition.split(work.strip, own),

@@ -1,11 +1,11 @@
 import type { FloorShape, GeometryFault, MachineShape, Passage, Point, Region, Ring } from './floorShape.ts';
-import { type BoundaryEdge, type SourceEdge, besideFace, chainsOf, tagBoundary } from './boundary.ts';
+import { type BoundaryEdge, type SourceEdge, chainsOf, tagBoundary } from './boundary.ts';
 import { boxOf, boxesMeet } from './box.ts';
 import { type NotedClips, notedClips } from './clipNotes.ts';
-import { type Chain, type Face, faceBetween, partOfFace, turnedFace } from './hardFace.ts';
-import { distance } from './point.ts';
-import { type RegionIndex, insideShares, regionIndex } from './regionIndex.ts';
-import { corner, perimeter, regionArea, ringArea } from './ring.ts';
+import { type Chain, faceBetween } from './hardFace.ts';
+import { type RegionIndex, regionIndex } from './regionIndex.ts';
+import { corner, perimeter, regionArea, signedArea } from './ring.ts';
+import { skinsBetweenSlabs } from './slabJoints.ts';
 
 /** The floor before any machine: what is net, and the faces around it. Regions in mm, `deductedM2` in m2 by id. */
 export interface NetFloor {
@@ -39,18 +39,15 @@ export function netFloor(shape: FloorShape, faults: GeometryFault[]): NetFloor {
     shape.slabs.map((slab) => [[slab.ring]]),
   );
   const bodies = bodiesOf(shape, clips);
-  const net = clips.subtract(
-    shape.slabs[0]?.id ?? 'slab',
-    gross,
-    bodies.flatMap((body) => body.region),
-  );
+  const skins = skinsBetweenSlabs(shape, regionIndex(gross)).map((ring) => [ring]);
+  const net = clips.subtract(shape.slabs[0]?.id ?? 'slab', gross, [...skins, ...bodies.flatMap((body) => body.region)]);
   const index = regionIndex(net);
   const edges = tagBoundary(net, sourceEdges(shape));
   return {
     gross,
     net,
     index,
-    chains: [...edges.flatMap(chainsOf), ...wallsBetweenSlabs(shape, index)],
+    chains: edges.flatMap(chainsOf),
     runEdges: edges.flat().filter((edge) => edge.kind === 'run'),
     beside: shape.outOfScope.map((patch) => [patch.ring]),
     ways: waysOf(shape),
@@ -103,60 +100,29 @@ function deductions(gross: Region, bodies: readonly Body[], clips: NotedClips): 
   return taken;
 }
 
+/** All edges, each in the direction that has the floor on its left. */
 function sourceEdges(shape: FloorShape): SourceEdge[] {
   const sources: SourceEdge[] = [];
-  const add = (ring: Ring, kindOf: (i: number) => SourceEdge['kind'], of: string): void => {
-    for (const [i, a] of ring.entries()) sources.push({ a, b: corner(ring, i + 1), kind: kindOf(i), of });
+  const add = (
+    ring: Ring,
+    floor: 'inside' | 'outside',
+    kindOf: (i: number) => SourceEdge['kind'],
+    of: string,
+  ): void => {
+    const isAsDrawn = signedArea(ring) > 0 === (floor === 'inside');
+    for (const [i, at] of ring.entries()) {
+      const [a, b] = isAsDrawn ? [at, corner(ring, i + 1)] : [corner(ring, i + 1), at];
+      sources.push({ a, b, kind: kindOf(i), of });
+    }
   };
-  for (const slab of shape.slabs) add(slab.ring, (i) => slab.faces[i] ?? 'wall', slab.id);
-  for (const solid of shape.solids) if (solid.solid) add(solid.ring, () => 'obstruction', solid.id);
+  for (const slab of shape.slabs) add(slab.ring, 'inside', (i) => slab.faces[i] ?? 'wall', slab.id);
+  for (const solid of shape.solids) if (solid.solid) add(solid.ring, 'outside', () => 'obstruction', solid.id);
   for (const wall of shape.walls) {
-    add(wall.body, () => 'wall', wall.id);
-    for (const gap of wall.gaps) add(gap.ring, () => 'wall', wall.id);
+    add(wall.body, 'outside', () => 'wall', wall.id);
+    for (const gap of wall.gaps) add(gap.ring, 'inside', () => 'wall', wall.id);
   }
-  for (const patch of shape.outOfScope) add(patch.ring, () => 'soft', patch.id);
+  for (const patch of shape.outOfScope) add(patch.ring, 'outside', () => 'soft', patch.id);
   return sources;
-}
-
-/** Hard slab edges with floor on both sides, where slabs meet: a face of its own on each side. */
-function wallsBetweenSlabs(shape: FloorShape, index: RegionIndex): Chain[] {
-  if (shape.slabs.length < 2) return [];
-  const faces = shape.slabs.flatMap((slab) =>
-    slab.ring.flatMap((a, i) => {
-      const kind = slab.faces[i] ?? 'wall';
-      const face = kind === 'run' ? null : faceBetween(a, corner(slab.ring, i + 1), kind, slab.id);
-      // Floor on the left, whichever way the outline was drawn.
-      return face ? [signedLeft(slab.ring) ? face : turnedFace(face)] : [];
-    }),
-  );
-  const inner = faces.flatMap((face) =>
-    insideShares(index, face.a, face.b)
-      .map(([from, to]) => partOfFace(face, from, to))
-      .filter((part) => isFloorBeside(part, index)),
-  );
-  const sides = inner.flatMap((part) => {
-    const back = turnedFace(part);
-    const isSaidTwice = inner.some((other) => other !== part && other.of !== part.of && coincide(back, other));
-    return isSaidTwice ? [part] : [part, back];
-  });
-  return sides.map((face) => ({ faces: [face], closed: false }));
-}
-
-function signedLeft(ring: Ring): boolean {
-  let sum = 0;
-  for (const [i, a] of ring.entries()) {
-    const b = corner(ring, i + 1);
-    sum += a[0] * b[1] - a[1] * b[0];
-  }
-  return sum > 0;
-}
-
-function isFloorBeside(face: Face, index: RegionIndex): boolean {
-  return face.lengthMm > 1 && [1, -1].every((off) => index.contains(besideFace(face, 0.5, off)));
-}
-
-function coincide(a: Face, b: Face): boolean {
-  return distance(a.a, b.a) < 1 && distance(a.b, b.b) < 1;
 }
 
 function waysOf(shape: FloorShape): Way[] {
@@ -185,9 +151,4 @@ export function tooTight(
   if (passage.heightMm !== null && passage.heightMm < machine.heightMm)
     return { needsMm: machine.heightMm, what: 'height' };
   return null;
-}
-
-/** Plan area in m2 of a ring in mm. */
-export function ringM2(ring: Ring): number {
-  return ringArea(ring) / 1e6;
 }

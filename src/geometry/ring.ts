@@ -93,6 +93,12 @@ export function selfCrossing(ring: Ring): Point | null {
   return null;
 }
 
+/** True when all corners lie on one line (a figure of eight has no signed area either, but is not flat). */
+function isFlat(ring: Ring): boolean {
+  const origin = corner(ring, 0);
+  return ring.every((at, i) => Math.abs(cross(minus(at, origin), minus(corner(ring, i + 1), origin))) < 1);
+}
+
 /** What makes a ring useless, by code, with the place; null when it is sound. */
 export function ringFault(
   ring: Ring,
@@ -100,9 +106,10 @@ export function ringFault(
   const bad = ring.find((at) => !isFinitePoint(at));
   if (bad) return { code: 'notANumber', at: null };
   if (ring.length < 3) return { code: 'tooFewCorners', at: ring[0] ?? null };
-  if (ringArea(ring) < 1) return { code: 'noArea', at: ring[0] ?? null };
+  if (isFlat(ring)) return { code: 'noArea', at: ring[0] ?? null };
   const at = selfCrossing(ring.filter((p, i) => !isSame(p, corner(ring, i + 1))));
-  return at ? { code: 'crossesItself', at } : null;
+  if (at) return { code: 'crossesItself', at };
+  return ringArea(ring) < 1 ? { code: 'noArea', at: ring[0] ?? null } : null;
 }
 
 /** Area of a region, holes taken off (mm2 for mm). */
