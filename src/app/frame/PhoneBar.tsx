@@ -18,12 +18,13 @@ function StageMenu(): ReactElement {
   const job = useJob();
   return (
     <Menu.Root>
-      <Menu.Trigger className={css.stage} aria-label={`${ui.stages[stage]}, ${job?.name ?? ''}: ${ui.chooseStage}`}>
+      <Menu.Trigger className={css.stage}>
         <b>
           {ui.stages[stage]}
           <Icon name="down" small />
         </b>
         <span>{job?.name}</span>
+        <span className="forReaders">: {ui.chooseStage}</span>
       </Menu.Trigger>
       <Menu.Portal container={overlayHome()}>
         <Menu.Positioner className={menu.positioner} align="start">

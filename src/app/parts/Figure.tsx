@@ -19,7 +19,8 @@ export function Figure({ of, size = 'row', className }: FigureProps): ReactEleme
   return (
     <span className={cx(css.figure, css[size], className)}>
       {of.figure}
-      {of.unit && <span className={css.unit}>{unitSign(of.unit)}</span>}
+      {/* The space belongs to the unit, so that it is as small, and is there for whoever reads aloud. */}
+      {of.unit && <span className={css.unit}> {unitSign(of.unit)}</span>}
     </span>
   );
 }
