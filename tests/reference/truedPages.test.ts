@@ -11,8 +11,8 @@ import { ringToGrid } from '../../src/geometry/grid.ts';
 import { perimeter, ringArea } from '../../src/geometry/ring.ts';
 import { mapPoint } from '../../src/geometry/transform.ts';
 
-function data<T>(path: string): T {
-  return JSON.parse(readFileSync(new URL(`../data/${path}`, import.meta.url), 'utf8')) as T;
+function data(path: string): unknown {
+  return JSON.parse(readFileSync(new URL(`../data/${path}`, import.meta.url), 'utf8'));
 }
 
 /** Trues the page and traces the outline on it, as the app does: pixels to floor, then to the plan's grid. */
@@ -35,7 +35,7 @@ interface ScanTruth {
 }
 
 describe('scan of an office level, stretched by its scanner', () => {
-  const truth = data<ScanTruth>('plan-scans/scan-office-level-1.truth.json');
+  const truth = data('plan-scans/scan-office-level-1.truth.json') as ScanTruth;
   const known = truth.dimensions.map(({ value_m, endpointsPx }): KnownDimension => {
     return { from: endpointsPx[0], to: endpointsPx[1], lengthMm: value_m * 1000, by: 'mouse' };
   });
@@ -72,7 +72,7 @@ interface Storey {
 }
 
 describe.each(['storey-a', 'storey-c'])('drawing of %s, trued on two edges of its outline', (name) => {
-  const storey = data<Storey>(`floor-layouts/${name}.json`);
+  const storey = data(`floor-layouts/${name}.json`) as Storey;
   const { pixelsPerMetre } = storey.image;
   const outlinePx = storey.slab.outer.map(([x, y]): Point => [
     Math.round(x * pixelsPerMetre),
