@@ -124,18 +124,18 @@ test('by keyboard alone: focus picks, arrows nudge, Delete removes, and each is 
   expect(onFloor(store.getState(), 'obstruction', FLOOR)).toHaveLength(1);
 });
 
+async function typeLine(length: string, turn: string): Promise<void> {
+  await page.getByRole('textbox', { name: 'Length' }).fill(length);
+  await page.getByRole('textbox', { name: 'Turn' }).fill(turn);
+  await userEvent.keyboard('{Enter}');
+}
+
 test('a room is drawn by keyboard alone: a letter, Enter for the first point, then lengths and turns', async () => {
   start();
   await userEvent.keyboard('x{Enter}');
-  for (const [length, turn] of [
-    ['1', '0'],
-    ['0.5', '90'],
-    ['1', '90'],
-  ]) {
-    await page.getByRole('textbox', { name: 'Length' }).fill(length ?? '');
-    await page.getByRole('textbox', { name: 'Turn' }).fill(turn ?? '');
-    await userEvent.keyboard('{Enter}');
-  }
+  await typeLine('1', '0');
+  await typeLine('0.5', '90');
+  await typeLine('1', '90');
   await page.getByRole('button', { name: 'Done' }).click();
   const [area] = onFloor(store.getState(), 'outOfScope', FLOOR);
   expect(area?.ring).toHaveLength(4);

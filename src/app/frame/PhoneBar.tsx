@@ -11,7 +11,7 @@ import { closeJob } from '../jobs/jobActions.ts';
 import { askFit } from '../survey/fit.ts';
 import { ui } from '../../words/uiWords.ts';
 import { JobMenuItems } from './JobMenu.tsx';
-import { StepButton } from './TopBar.tsx';
+import { StepButton } from './StepButton.tsx';
 
 function StageMenu(): ReactElement {
   const stage = useSession((now) => now.stage);

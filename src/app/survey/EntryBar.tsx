@@ -4,7 +4,7 @@ import { cx } from '../look/cx.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import type { RecordType } from '../../model/records/all.ts';
 import { nextTag, type TaggedType } from '../../edit/tags.ts';
-import { showLength } from '../../model/showLength.ts';
+import { applyCells } from '../../model/doc.ts';
 import { hintSentence } from '../../words/handWords.ts';
 import { Button } from '../parts/Button.tsx';
 import { Figure } from '../parts/Figure.tsx';
@@ -16,6 +16,7 @@ import { setSettings, useSession } from '../session.ts';
 import { fieldWords, surveyText, toolWords } from '../../words/surveyWords.ts';
 import { send, startInMiddle, useHand } from './hand.ts';
 import { itemFields } from './itemFields.tsx';
+import { sizeFigure } from './itemLine.ts';
 import { onTyping } from './typing.ts';
 import { settingsOf } from './toolSettings.ts';
 
@@ -99,11 +100,14 @@ function LineFields({ inline }: { readonly inline: boolean }): ReactElement {
   );
 }
 
-/** How long the line in hand is, large, where a thumb draws it. */
-function LiveSize(): ReactElement | null {
+/** How large the item in hand is by now, where a thumb draws it. */
+function LiveSize({ tool }: { readonly tool: string }): ReactElement | null {
   const units = useUnits();
-  const live = useHand((now) => now.draft?.live ?? null);
-  return live && <Figure of={showLength(live.lengthMm, units)} size="title" className={css.size ?? ''} />;
+  const cells = useHand((now) => now.draft?.cells) ?? [];
+  const figure = useDoc((doc) =>
+    cells.length === 0 ? null : sizeFigure(applyCells(doc, cells), `${tool}:draft`, units),
+  );
+  return figure && <Figure of={figure} size="title" className={css.size ?? ''} />;
 }
 
 /** The entry bar: fields in the order of the hand. Enter sets the point, Tab moves on, Esc leaves. */
@@ -149,7 +153,7 @@ export function EntryBar({
         <div className={css.name}>
           {tag && <Tag picked>{tag}</Tag>}
           <h2>{toolWords[tool]}</h2>
-          {!inline && <LiveSize />}
+          {!inline && <LiveSize tool={tool} />}
         </div>
         {fields}
         {tool !== 'pick' && (

@@ -81,12 +81,26 @@ function follow(tool: AnyTool, step: Step<unknown>): void {
   if (step.after === 'pick') arm('pick');
 }
 
+/** The tool as it was before the gesture that is under way. */
+let steady: unknown = null;
+const UNDER_WAY: ReadonlySet<Input['kind']> = new Set(['move', 'dragStart', 'drag']);
+
+function handOn(tool: AnyTool, input: Input, env: ToolEnv): void {
+  follow(tool, tool.step(stateNow(tool), input, env));
+  if (!UNDER_WAY.has(input.kind)) steady = session().toolState;
+  redraft();
+}
+
 /** Hands one input to the tool in hand. */
 export function send(input: Input): void {
   const env = toolEnv();
-  if (!env) return;
-  const tool = toolNow();
-  follow(tool, tool.step(stateNow(tool), input, env));
+  if (env) handOn(toolNow(), input, env);
+}
+
+/** Two fingers took over: what one had begun is forgotten, and the line that was in hand before stays in hand. */
+export function breakOff(): void {
+  setToolState(steady);
+  useHand.setState({ snap: null });
   redraft();
 }
 
@@ -98,8 +112,7 @@ export function sendMove(move: Omit<HandMove, 'held'>, finger: boolean): void {
   const held = useHand.getState().snap?.kind ?? null;
   const input = handInput(tool, stateNow(tool), env, { ...move, held });
   useHand.setState({ snap: input.at, finger });
-  follow(tool, tool.step(stateNow(tool), input, env));
-  redraft();
+  handOn(tool, input, env);
 }
 
 export function leaveCanvas(): void {
@@ -114,6 +127,7 @@ export function startInMiddle(): void {
 
 // A tool newly taken in hand, other settings or another pick change what the draft says.
 useSession.subscribe((now, was) => {
+  if (now.toolState === null) steady = null;
   const changed =
     now.tool !== was.tool ||
     now.settings !== was.settings ||

@@ -3,7 +3,7 @@ import { MM_PER_IN, type Units } from '../../model/units.ts';
 import { pannedBy, toFloor, turnedAbout, zoomedAbout, type Camera, type View } from '../../canvas/camera.ts';
 import type { Gesture } from '../../canvas/input/gesture.ts';
 import { listenToPointers } from '../../canvas/input/pointer.ts';
-import { leaveCanvas, send, sendMove, toolNow } from './hand.ts';
+import { breakOff, leaveCanvas, sendMove, toolNow } from './hand.ts';
 import { keysDown } from './useKeys.ts';
 
 /** How near counts as met, px. */
@@ -30,7 +30,7 @@ export interface PointerSetting {
 function onGesture(gesture: Gesture, now: PointerSetting): void {
   switch (gesture.kind) {
     case 'breakOff':
-      return send({ kind: 'cancel' });
+      return breakOff();
     case 'pan':
       return now.change((camera) => pannedBy(camera, gesture.dx, gesture.dy));
     case 'pinch': {
