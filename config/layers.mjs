@@ -41,7 +41,7 @@ const DOORS = [
   { packages: ['polygon-clipping', 'clipper2-ts'], owner: '^src/geometry/clip\\.ts$' },
   { packages: ['@turf/area'], owner: '^src/geometry/geodesic\\.ts$' },
   { packages: ['konva', 'react-konva', 'react', 'react-dom'], owner: '^src/(canvas/layers|app)/' },
-  { packages: ['@base-ui/react', 'zustand', 'idb', 'comlink', 'browser-fs-access'], owner: '^src/app/' },
+  { packages: ['@base-ui/react', 'zustand', 'idb', 'browser-fs-access'], owner: '^src/app/' },
 ];
 
 const onlyBelow = PURE.map(({ name, below, packages }) => ({
