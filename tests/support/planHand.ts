@@ -56,8 +56,26 @@ export async function clickPixel(page: Page, matrix: Matrix, pixel: Point): Prom
   await clickFloor(page, mapPoint(matrix, pixel));
 }
 
+/** Until docks have opened and the camera has arrived: the plan looks the same for three frames on end. */
+export async function planAtRest(page: Page): Promise<void> {
+  await page.locator('[data-px-per-mm]').evaluate(async (element) => {
+    const look = (): string => {
+      const { x, y, width, height } = element.getBoundingClientRect();
+      const { middle, pxPerMm } = (element as HTMLElement).dataset;
+      return [x, y, width, height, middle, pxPerMm].join();
+    };
+    let was = '';
+    for (let same = 0; same < 3;) {
+      await new Promise(requestAnimationFrame);
+      same = look() === was ? same + 1 : 0;
+      was = look();
+    }
+  });
+}
+
 /** Taps a floor point with a finger. */
 export async function tapFloor(page: Page, at: Point): Promise<void> {
+  await planAtRest(page);
   const [x, y] = await inWindow(page, at);
   await page.touchscreen.tap(x, y);
 }

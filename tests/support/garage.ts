@@ -1,0 +1,58 @@
+/**
+ * An invented two-car garage as a tape gives it, drawn by finger in one test and by keyboard in another: the same
+ * lengths and turns have to give the same floor.
+ *
+ *        0      5.20
+ *     0  +---------+            a closet takes the upper right corner
+ *        |         | 0.90
+ *        |         +----+ 6.40
+ *        |   1.20       |
+ *   5.80 |              | 4.90
+ *        +--+========+--+
+ *       0.80   4.80   0.80      the garage door: a doorway, where the work stops
+ */
+export interface Leg {
+  readonly lengthM: string;
+  /** Degrees from the last edge, clockwise; the first from the right. */
+  readonly turnDeg: string;
+}
+
+/** From the upper left corner round, the last edge closes it. */
+export const WALLS: readonly Leg[] = [
+  { lengthM: '5.20', turnDeg: '0' },
+  { lengthM: '0.90', turnDeg: '90' },
+  { lengthM: '1.20', turnDeg: '-90' },
+  { lengthM: '4.90', turnDeg: '90' },
+  { lengthM: '0.80', turnDeg: '90' },
+  { lengthM: '4.80', turnDeg: '0' },
+  { lengthM: '0.80', turnDeg: '0' },
+];
+/** The sixth edge is the garage door. */
+export const DOOR_EDGE = 6;
+
+export const CRACK: readonly Leg[] = [
+  { lengthM: '2.40', turnDeg: '30' },
+  { lengthM: '1.60', turnDeg: '-45' },
+];
+
+/** An oil stain of one metre by one. */
+export const STAIN: readonly Leg[] = [
+  { lengthM: '1.00', turnDeg: '0' },
+  { lengthM: '1.00', turnDeg: '90' },
+  { lengthM: '1.00', turnDeg: '90' },
+];
+
+/** Sums done by hand from the sketch above. */
+export const BY_HAND = {
+  /** 6.40 x 5.80 less the closet, 1.20 x 0.90. */
+  netM2: 36.04,
+  /** All walls round: 5.20 + 0.90 + 1.20 + 4.90 + 0.80 + 0.80 + 5.80; at the door no edge is worked. */
+  edgeM: 19.6,
+  /** The same with the 4.80 m of the door, before it is known to be one. */
+  roundM: 24.4,
+  /** 2.40 + 1.60. */
+  crackM: 4,
+  stainM2: 1,
+  /** Ten centimetres less along all sides: 6.20 x 5.60 less 1.20 x 0.90, as the closet moves in with the walls. */
+  squareFieldM2: 33.64,
+} as const;
