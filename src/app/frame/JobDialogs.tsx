@@ -13,10 +13,12 @@ interface NameDialogProps {
   readonly title: string;
   readonly label: string;
   readonly start: string;
+  /** Words of the button. */
+  readonly act?: string;
   readonly onName: (name: string) => void;
 }
 
-function NameDialog({ title, label, start, onName }: NameDialogProps): ReactElement {
+function NameDialog({ title, label, start, act = ui.rename.do, onName }: NameDialogProps): ReactElement {
   const [name, setName] = useState(start);
   const close = (): void => openPanel(null);
   return (
@@ -35,7 +37,7 @@ function NameDialog({ title, label, start, onName }: NameDialogProps): ReactElem
               close();
             }}
           >
-            {ui.rename.do}
+            {act}
           </Button>
         </>
       }
@@ -86,6 +88,7 @@ export function JobDialogs(): ReactElement | null {
       <NameDialog
         title={ui.rename.floorTitle}
         label={ui.rename.label}
+        act={ui.menu.addFloor}
         start={ui.newFloorName(floorCount + 1)}
         onName={onName}
       />
