@@ -27,7 +27,7 @@ export interface TakeoffRows {
   readonly rows: readonly TakeoffRow[];
 }
 
-const REST = 'Rest of the slab';
+export const REST = 'Rest of the slab';
 
 /** The takeoff as rows for files and the command line: the same table as on screen. */
 export function takeoffRows(doc: Doc, takeoff: Takeoff, currency: string): TakeoffRows {
@@ -46,7 +46,7 @@ export function takeoffRows(doc: Doc, takeoff: Takeoff, currency: string): Takeo
       };
     }),
   );
-  return { zones: table.zones.map(({ id }) => zoneLabel(doc, id) ?? REST), rows };
+  return { zones: table.zones.map(({ id }) => zoneLabel(doc, takeoff.floor, id) ?? REST), rows };
 }
 
 function workOf(doc: Doc, row: TableRow): string {

@@ -1,8 +1,9 @@
 import type { Doc } from '../model/doc.ts';
 import type { Takeoff } from '../takeoff/port.ts';
+import { missingPrice } from '../takeoff/rates/missingPrice.ts';
 import { tagOf, zoneLabel } from '../takeoff/tagOf.ts';
 import { faultWords, holdWords, notAnOfferWords, noticeWords } from '../words/takeoffWords.ts';
-import { takeoffRows, type RowCell } from './takeoffRows.ts';
+import { REST, takeoffRows, type RowCell } from './takeoffRows.ts';
 
 /** The takeoff of one floor as plain text for a terminal, with what is wrong and why it is not an offer. */
 export function takeoffText(doc: Doc, takeoff: Takeoff, currency: string): string {
@@ -42,12 +43,15 @@ function lowToHigh(cell: RowCell | null): string {
 
 function remarks(doc: Doc, takeoff: Takeoff): string[] {
   const where = (zone: string | null): string =>
-    zone === null ? 'whole floor' : (zoneLabel(doc, zone as 'rest') ?? 'rest of the slab');
+    zone === null ? 'Whole floor' : (zoneLabel(doc, takeoff.floor, zone as 'rest') ?? REST);
   const holds = takeoff.holds.map(
     (hold) => `${where(hold.zone)}: ${holdWords[`${hold.kind}.${hold.reason}`] ?? hold.kind}`,
   );
   const faults = takeoff.faults.map((fault) => `${tagOf(doc, fault.record)}: ${faultWords[fault.code] ?? fault.code}`);
-  const open = takeoff.notAnOffer.map((code) => notAnOfferWords[code] ?? code);
+  const open = [
+    ...takeoff.notAnOffer.map((code) => notAnOfferWords[code] ?? code),
+    ...takeoff.missingPrices.map((code) => `No price: ${missingPrice(code).term}`),
+  ];
   const notices = takeoff.notices.map((code) => noticeWords[code] ?? code);
   return [
     ...listed('Holds', holds),

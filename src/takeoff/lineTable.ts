@@ -4,11 +4,14 @@ import type { Takeoff } from './port.ts';
 import type { ZoneId } from './prep.ts';
 
 /*
- * The takeoff as people read it, the same on screen and in CSV:
+ * The takeoff as people read it, the same on screen, in CSV and at the command line:
  *
  *                     zone 1     zone 2    rest      total
  *   Floor  Net floor  308.64     46.10     21.60     376.34
  *   Hours  Machine      8.0       4.8      held       12.8
+ *
+ * What is taken off the floor stands in one row whose lines say what; the net floor of the slab is the total of the
+ * net floors of its zones.
  */
 
 export interface TableCell {
@@ -42,7 +45,10 @@ const TRADES: readonly Trade[] = ['floor', 'edge', 'line', 'spot', 'hours', 'mat
 /** Lines of one zone only shown as a share of what the whole floor says under another code. */
 const SHARE_OF: Readonly<Record<string, string>> = { 'money.priceShare': 'money.price' };
 
-/** Lines by trade and work in rows, zones in columns. Rows that are nothing everywhere are left out. */
+/**
+ * Lines by trade and work in rows, zones in columns, in the lines' own units. Rows that are nothing everywhere, or would
+ * read as 0.00 m or m2, are left out.
+ */
 export function lineTable(takeoff: Takeoff): LineTable {
   const zones = takeoff.lines
     .filter((line) => line.code === 'netFloor' && line.zone !== null)
@@ -54,8 +60,7 @@ export function lineTable(takeoff: Takeoff): LineTable {
       const key = rowKey(line);
       rows.set(key, [...(rows.get(key) ?? []), line]);
     }
-    const shown = [...rows]
-      .map(([key, lines]) => rowOf(key, lines, zones))
+    const shown = withFloorTotal([...rows], zones)
       .filter((row) => !isNothing(row))
       .toSorted((a, b) => placeOf(a.code) - placeOf(b.code) || inOrder(a, b));
     return shown.length === 0 ? [] : [{ trade, rows: shown }];
@@ -71,8 +76,8 @@ function inOrder(a: TableRow, b: TableRow): number {
 /** Lines that belong in one row: one code, and what tells lines of a code apart within a zone. */
 function rowKey(line: Line): string {
   const code = SHARE_OF[line.code] ?? line.code;
-  // Passes of a recipe stand in one row; tight spots, deductions and tools each in their own.
-  const apart = ['tightSpot', 'deduction', 'money.equipment'].includes(line.code) ? line.key.split('|').slice(2) : [];
+  // Passes of a recipe and deductions stand in one row; tight spots and tools each in their own.
+  const apart = ['tightSpot', 'money.equipment'].includes(line.code) ? line.key.split('|').slice(2) : [];
   return [code, ...apart].join('|');
 }
 
@@ -100,8 +105,25 @@ function cellOf(lines: readonly Line[]): TableCell {
   return { quantity: sum(lines.map((line) => line.quantity)), held, lines };
 }
 
+/** Less than this, in m2 or m, is read as nothing. */
+const NOTHING = 0.005;
+
 function isNothing(row: TableRow): boolean {
-  return [...row.cells.values(), row.total].every((cell) => !cell?.quantity || cell.quantity.high === 0);
+  const least = row.unit === 'm2' || row.unit === 'm' ? NOTHING : Number.MIN_VALUE;
+  return [...row.cells.values(), row.total].every((cell) => !cell?.quantity || cell.quantity.high < least);
+}
+
+/** Rows of one trade. The net floor of the whole slab is no row of its own: it is the total of the zones' row. */
+function withFloorTotal(
+  groups: readonly (readonly [string, readonly Line[]])[],
+  zones: LineTable['zones'],
+): TableRow[] {
+  const rows = groups.map(([key, lines]) => rowOf(key, lines, zones));
+  const whole = rows.find((row) => row.code === 'netFloorAll');
+  if (!whole || !rows.some((row) => row.code === 'netFloor')) return rows;
+  return rows
+    .filter((row) => row !== whole)
+    .map((row) => (row.code === 'netFloor' ? { ...row, total: whole.total } : row));
 }
 
 function sum(ranges: readonly Range[]): Range {

@@ -1,5 +1,6 @@
 import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import type { RecordId } from '../model/cell.ts';
+import { restOf } from './restOf.ts';
 import { defaultMachine, FIRST_EDGE_METHOD, FIRST_MACHINE, FIRST_TIMES } from './fleet.ts';
 import type { Machine } from '../model/records/machine.ts';
 import { isHandMethod, methodOf } from './rates/methods.ts';
@@ -39,8 +40,7 @@ export interface ZonePrep {
 export function prepOfFloor(doc: Doc, floor: string): ZonePrep[] {
   const zones = onFloor(doc, 'zone', floor);
   const drawn = zones.filter((zone) => zone.covers === 'ring');
-  const rest = zones.findLast((zone) => zone.covers === 'rest') ?? null;
-  return [...drawn.map((zone) => prepOf(doc, zone.id, zone)), prepOf(doc, 'rest', rest)];
+  return [...drawn.map((zone) => prepOf(doc, zone.id, zone)), prepOf(doc, 'rest', restOf(doc, floor))];
 }
 
 function prepOf(doc: Doc, zone: ZoneId, record: Held<'zone'> | null): ZonePrep {

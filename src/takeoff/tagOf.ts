@@ -1,6 +1,7 @@
 import type { RecordId } from '../model/cell.ts';
 import { recordOf, type Doc } from '../model/doc.ts';
 import type { ZoneId } from './prep.ts';
+import { restOf } from './restOf.ts';
 
 /** The number that people see of a record (C7, B3), its name, or its id when it has neither. */
 export function tagOf(doc: Doc, id: string): string {
@@ -9,10 +10,9 @@ export function tagOf(doc: Doc, id: string): string {
   return typeof said === 'string' ? said : id;
 }
 
-/** Number and name of a zone; null for the rest of the slab, whose words are the caller's. */
-export function zoneLabel(doc: Doc, zone: ZoneId): string | null {
-  if (zone === 'rest') return null;
-  const record = recordOf(doc, 'zone', zone);
-  if (!record) return zone;
+/** Number and name of a zone of a floor; null for a rest of the slab without a record, whose words are the caller's. */
+export function zoneLabel(doc: Doc, floor: string, zone: ZoneId): string | null {
+  const record = zone === 'rest' ? restOf(doc, floor) : recordOf(doc, 'zone', zone);
+  if (!record) return zone === 'rest' ? null : zone;
   return record.name ? `${record.tag} ${record.name}` : record.tag;
 }

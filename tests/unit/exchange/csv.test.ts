@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { csvText, takeoffCsv } from '../../../src/exchange/csv.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { lineTable } from '../../../src/takeoff/lineTable.ts';
-import { docOf, FLOOR, jobCells, rectangle, slabCells, zoneCells } from '../../support/jobPlans.ts';
+import { docOf, FLOOR, jobCells, record, rectangle, restCells, slabCells, zoneCells } from '../../support/jobPlans.ts';
 import { richJob } from '../../support/richJob.ts';
 
 // CWE-1236: cells that begin with = + - @, tab or return run as formulas in spreadsheets.
@@ -43,4 +43,28 @@ test('has the rows and totals of the table on screen', () => {
     const scale = row.unit === 'minor' ? 100 : 1;
     expect(Number(rows[i]?.at(-2)), row.key).toBeCloseTo((row.total?.quantity?.likely ?? 0) / scale, 3);
   }
+});
+
+test('what is taken off is one row, the net floor of the slab its own row with the zones, the rest by its name', () => {
+  const doc = docOf(
+    jobCells(),
+    slabCells(rectangle(8_000, 8_000)),
+    restCells({ tag: 'Z9', name: 'Yard' }),
+    ...[1, 2].map((n) =>
+      record(`obstruction:b${n}`, {
+        floor: FLOOR,
+        tag: `B${n}`,
+        kind: 'column',
+        shape: { form: 'rectangle', at: [2_000 * n, 4_000], widthMm: 500, depthMm: 500, turnDeg: 0 },
+        under: 'none',
+      }),
+    ),
+  );
+  const [head = [], ...rows] = Papa.parse<string[]>(takeoffCsv(doc, takeoff(doc, FLOOR), 'USD')).data;
+  expect(head).toContain('Z9 Yard, likely');
+  expect(rows.slice(0, 3).map((row) => [row[1], row.at(-2)])).toEqual([
+    ['Inside the outlines', '64'],
+    ['Taken off', '0.5'],
+    ['Net floor', '63.5'],
+  ]);
 });
