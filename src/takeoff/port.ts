@@ -12,6 +12,8 @@ export interface Takeoff {
   readonly faults: readonly Fault[];
   /** Why this is not an offer yet: open questions and holds, as codes for the words. Empty: it may be issued. */
   readonly notAnOffer: readonly string[];
+  /** Codes of prices that the work needs and nobody has set (`day/hand_peener`): the money page asks for them. */
+  readonly missingPrices: readonly string[];
   /** What must be said beside the price without blocking it, as codes ('samplePrices', 'gasAppliance'). */
   readonly notices: readonly string[];
   /** Why there are no quantities at all ('pageNotTrued', 'noSlab', 'noFloor'), or null. */

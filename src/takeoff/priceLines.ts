@@ -1,7 +1,8 @@
-import { leftOver, MONEY } from './costLines.ts';
+import { leftOver } from './costLines.ts';
 import { divide, fixed, multiply, number, round, subtract, sumOf, term } from './formula.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
+import { MONEY } from './moneyLine.ts';
 import type { RateBook } from './rates/rateBook.ts';
 import { chosen, lineTerm } from './terms.ts';
 

@@ -1,3 +1,4 @@
+import { fitTrue } from '../geometry/fitTrue.ts';
 import type { FloorMeasure, FloorShape } from '../geometry/floorShape.ts';
 import { measureFloor } from '../geometry/measureFloor.ts';
 import { onFloor, recordOf, type Doc, type Held } from '../model/doc.ts';
@@ -40,6 +41,7 @@ export function takeoff(doc: Doc, floor: string): Takeoff {
     holds: site.holds,
     faults: faultsOf(site),
     notAnOffer: notAnOffer(doc, site.holds, work.missingPrices),
+    missingPrices: work.missingPrices,
     notices: noticesOf(doc, site.book),
     blocked: null,
   };
@@ -52,9 +54,11 @@ function whyBlocked(doc: Doc, floor: string): string | null {
   return onFloor(doc, 'slab', floor).length === 0 ? 'noSlab' : null;
 }
 
-/** Pages that are shown without two ends of one known length: what was traced on them has no size. */
+/** Pages that are shown and whose dimensions give no scale, or that have none: what was traced on them has no size. */
 function untruedPages(doc: Doc, floor: string): Held<'page'>[] {
-  return onFloor(doc, 'page', floor).filter((page) => page.hidden !== true && page.dimensions.length === 0);
+  return onFloor(doc, 'page', floor).filter(
+    (page) => page.hidden !== true && !fitTrue(page.dimensions, page.levelLine ?? null).ok,
+  );
 }
 
 function emptyTakeoff(doc: Doc, floor: string, blocked: string): Takeoff {
@@ -67,7 +71,17 @@ function emptyTakeoff(doc: Doc, floor: string, blocked: string): Takeoff {
     zones: [],
     faults: [],
   };
-  return { floor, measure, lines: [], holds: [], faults, notAnOffer: [blocked], notices: [], blocked };
+  return {
+    floor,
+    measure,
+    lines: [],
+    holds: [],
+    faults,
+    notAnOffer: [blocked],
+    missingPrices: [],
+    notices: [],
+    blocked,
+  };
 }
 
 function siteOf(doc: Doc, floor: string): Site {

@@ -26,7 +26,13 @@ export function workLines(site: Site): WorkLines {
   const material = materialOf(site);
   const work = [...hours.flatMap((each) => each.lines), ...onSite.lines, ...material];
   if (site.book.currency === null) return { lines: work, missingPrices: [] };
-  const direct = directLines(site, { crewHours: onSite.crewHours, days: onSite.days, material, zones: free });
+  const direct = directLines(site, {
+    crewHours: onSite.crewHours,
+    days: onSite.days,
+    hours: hours.flatMap((each) => each.lines),
+    material,
+    zones: free,
+  });
   const priced = priceLines(site.book, direct.lines);
   const price = priced.find((line) => line.code === 'money.price');
   return {

@@ -118,6 +118,7 @@ export const moneyText = {
   confirmed: (on: string): string => `Confirmed ${on}`,
   again: 'Not mine after all',
   setYours: 'set yours',
+  notSet: 'no price yet',
   own: 'yours',
   notMoney: 'Type an amount, for example 32 or 32.50.',
   close: 'Done',

@@ -1,18 +1,18 @@
 import type { ReactElement } from 'react';
 import css from './Rates.module.css';
-import { MoneyField } from './MoneyField.tsx';
+import { MoneyField, type PriceField } from './MoneyField.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { TextField } from '../parts/TextField.tsx';
-import { run, useDoc, useJob } from '../plan.ts';
+import { run, useDoc, useJob, useTakeoff } from '../plan.ts';
 import { openPanel, say } from '../session.ts';
 import { today } from '../today.ts';
 import type { Json } from '../../model/cell.ts';
 import { PRICING_ID, priceRecordId } from '../../takeoff/rates/defaults.ts';
-import { rateBook, type PricedAmount } from '../../takeoff/rates/rateBook.ts';
-import { samplePrices } from '../../takeoff/rates/samplePrices.ts';
+import { missingPrice } from '../../takeoff/rates/missingPrice.ts';
+import { rateBook } from '../../takeoff/rates/rateBook.ts';
 import type { Pricing } from '../../model/records/pricing.ts';
 import { moneyText } from '../../words/whyWords.ts';
 
@@ -27,10 +27,14 @@ const certainties = (['measured', 'photo', 'unknown'] as const).map((value) => (
 export function MoneyDialog(): ReactElement | null {
   const job = useJob();
   const money = useDoc(rateBook);
+  const { takeoff } = useTakeoff();
   if (!job) return null;
   const { id: jobId, currency } = job;
   const { pricing } = money;
-  const prices = samplePrices.flatMap((row) => money.price(row.code) ?? []);
+  const prices: readonly PriceField[] = [
+    ...money.prices.map((row) => ({ ...row, own: row.provenance === 'own' })),
+    ...(takeoff?.missingPrices ?? []).map((code) => ({ ...missingPrice(code), amount: null, own: false })),
+  ];
   const kinds = {
     wages: prices.filter((row) => row.code === 'wage'),
     days: prices.filter((row) => row.code.startsWith('day/')),
@@ -43,16 +47,16 @@ export function MoneyDialog(): ReactElement | null {
     const base = money.pricingRecord ? {} : (now as unknown as Readonly<Record<string, Json>>);
     run('setRateRow', { id: money.pricingRecord ?? PRICING_ID, fields: { ...base, ...fields }, clear: [...clear] });
   }
-  function setPrice(row: PricedAmount, amount: number): void {
+  function setPrice(row: PriceField, amount: number): void {
     const fields = { code: row.code, term: row.term, unit: row.unit, amount, source: 'own figure', provenance: 'own' };
-    run('setRateRow', { id: row.record ?? priceRecordId(row.code), fields });
+    run('setRateRow', { id: money.price(row.code)?.record ?? priceRecordId(row.code), fields });
   }
   function setCurrency(typed: string): void {
     const code = typed.toUpperCase();
     if (CURRENCY.test(code)) run('setField', { id: jobId, slot: 'currency', value: code });
     else say(moneyText.currencyFault);
   }
-  const price = (row: PricedAmount): ReactElement => (
+  const price = (row: PriceField): ReactElement => (
     <MoneyField key={row.code} row={row} currency={currency ?? ''} onSet={(amount) => setPrice(row, amount)} />
   );
   const percent = (slot: 'burdenPct' | 'overheadPct' | 'marginPct', label: string, note?: string): ReactElement => (

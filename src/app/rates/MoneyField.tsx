@@ -4,22 +4,28 @@ import { moneyForField, parseMoney } from '../../model/money.ts';
 import type { PricedAmount } from '../../takeoff/rates/rateBook.ts';
 import { moneyText } from '../../words/whyWords.ts';
 
+/** A price; `amount` is null while nobody has set one. */
+export type PriceField = Pick<PricedAmount, 'code' | 'term' | 'unit'> & {
+  readonly amount: number | null;
+  readonly own: boolean;
+};
+
 interface MoneyFieldProps {
-  readonly row: PricedAmount;
+  readonly row: PriceField;
   readonly currency: string;
   readonly onSet: (minor: number) => void;
 }
 
 /** One amount of the price list; says whether it is still the invented one. */
 export function MoneyField({ row, currency, onSet }: MoneyFieldProps): ReactElement {
-  const shown = moneyForField(row.amount, currency);
+  const shown = row.amount === null ? '' : moneyForField(row.amount, currency);
   const [fault, setFault] = useState<string | null>(null);
   function read(typed: string): void {
     const parsed = parseMoney(typed, currency);
     setFault(parsed.ok ? null : moneyText.notMoney);
     if (parsed.ok) onSet(parsed.minor);
   }
-  const whose = row.provenance === 'own' ? moneyText.own : moneyText.setYours;
+  const whose = row.own ? moneyText.own : row.amount === null ? moneyText.notSet : moneyText.setYours;
   return (
     <TextField label={row.term} value={shown} onSet={read} fault={fault} say={`${currency} ${row.unit}, ${whose}`} />
   );

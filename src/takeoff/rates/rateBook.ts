@@ -23,6 +23,8 @@ export interface RateBook {
   rate(code: string): Priced;
   /** Whole minor units; null when nobody has set a price. */
   price(code: string): PricedAmount | null;
+  /** Everything that has a price: the samples or what stands in their place, then what the job has besides. */
+  readonly prices: readonly PricedAmount[];
   readonly pricing: Pricing;
   readonly pricingRecord: RecordId | null;
   /** null in a crew copy, which holds no money: then there is no price, also none from samples. */
@@ -39,6 +41,13 @@ export function rateBook(doc: Doc): RateBook {
   const rates = new Map(recordsOf(doc, 'rate').map((record) => [record.code, record]));
   const prices = new Map(recordsOf(doc, 'price').map((record) => [record.code, record]));
   const pricing = recordsOf(doc, 'pricing')[0] ?? null;
+  const price = (code: string): PricedAmount | null => {
+    const own = prices.get(code);
+    if (own) return { ...own, provenance: provenanceOf(own.provenance), record: own.id };
+    const row = samplePrices.find((each) => each.code === code);
+    return row ? { ...row, source: SAMPLE_SOURCE, provenance: 'P', record: null } : null;
+  };
+  const codes = new Set([...samplePrices.map(({ code }) => code), ...prices.keys()]);
   return {
     rate(code) {
       const own = rates.get(code);
@@ -47,12 +56,8 @@ export function rateBook(doc: Doc): RateBook {
       if (!row) throw new Error(`No rate named ${code}`);
       return { ...row, record: null };
     },
-    price(code) {
-      const own = prices.get(code);
-      if (own) return { ...own, provenance: provenanceOf(own.provenance), record: own.id };
-      const row = samplePrices.find((each) => each.code === code);
-      return row ? { ...row, source: SAMPLE_SOURCE, provenance: 'P', record: null } : null;
-    },
+    price,
+    prices: [...codes].flatMap((code) => price(code) ?? []),
     pricing: pricing ?? samplePricing,
     pricingRecord: pricing?.id ?? null,
     currency: recordsOf(doc, 'job')[0]?.currency || null,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import type { Doc } from '../../../src/model/doc.ts';
 import type { Line } from '../../../src/takeoff/line.ts';
 import {
   crackCells,
@@ -9,7 +10,9 @@ import {
   jobCells,
   record,
   rectangle,
+  set,
   slabCells,
+  withCells,
   zoneCells,
 } from '../../support/jobPlans.ts';
 
@@ -126,6 +129,11 @@ describe('what blocks a floor', () => {
     });
     const doc = docOf(jobCells(), slabCells(rectangle(5_000, 5_000)), page);
     expect(takeoff(doc, FLOOR)).toMatchObject({ blocked: 'pageNotTrued', lines: [] });
+    const trued = (to: readonly [number, number]): Doc =>
+      withCells(doc, set('page:1', 'dimensions', [{ from: [10, 10], to, lengthMm: 5_000, by: 'mouse' }]));
+    expect(takeoff(trued([90, 10]), FLOOR).blocked).toBeNull();
+    // A slip of the hand, both ends on one pixel, is a dimension that trues nothing.
+    expect(takeoff(trued([10, 10]), FLOOR)).toMatchObject({ blocked: 'pageNotTrued', lines: [] });
   });
 
   test('no slab, no floor', () => {
