@@ -1,10 +1,9 @@
 import type { PictogramName } from '../canvas/paint/pictograms.ts';
-import { onFloor, recordsOf, type Held } from '../model/doc.ts';
+import type { Held } from '../model/doc.ts';
 import { zoneCautions, type Caution } from '../takeoff/cautions.ts';
-import { isChased } from '../takeoff/crackClass.ts';
-import type { HoldKind } from '../takeoff/line.ts';
 import { prepOfFloor, type ZonePrep } from '../takeoff/prep.ts';
 import { requiredCsp } from '../takeoff/profile.ts';
+import { zoneCautionsAsk } from '../takeoff/zoneCautionsAsk.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { cautionPictogram } from './cautionPictogram.ts';
 import { hardMetres } from './hardMetres.ts';
@@ -49,19 +48,6 @@ export function cspOf(zone: Held<'zone'> | null): string | null {
   const csp = requiredCsp(zone);
   if (!csp) return null;
   return paperWords.csp(csp.min === csp.max ? String(csp.min) : `${csp.min} to ${csp.max}`);
-}
-
-function cautionsIn(
-  input: ZoneMapInput,
-  prep: ZonePrep,
-  lengthM: Readonly<Record<string, number>>,
-  holds: readonly HoldKind[],
-): readonly Caution[] {
-  const meets = ({ id }: { readonly id: string }): boolean => (lengthM[id] ?? 0) > 0;
-  const chases = onFloor(input.doc, 'crack', input.floor).some((crack) => meets(crack) && isChased(crack));
-  const fills = onFloor(input.doc, 'joint', input.floor).some((joint) => meets(joint) && joint.treat === 'filled');
-  const gasAppliance = recordsOf(input.doc, 'job')[0]?.gasAppliance?.answer === 'yes';
-  return zoneCautions({ prep, holds, chases, fills: fills || chases, gasAppliance });
 }
 
 function captioned(cautions: readonly Caution[]): CautionText[] {
@@ -110,7 +96,7 @@ function worked(input: ZoneMapInput, prep: ZonePrep): Worked | null {
       steps: stopped ? [] : steps,
       stop,
     },
-    cautions: cautionsIn(input, prep, measure.lengthM, cutting ? [...holds, 'inSlab'] : holds),
+    cautions: zoneCautions(zoneCautionsAsk(doc, takeoff, prep)),
   };
 }
 

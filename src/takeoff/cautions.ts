@@ -1,6 +1,7 @@
 import type { HoldKind } from './line.ts';
 import type { ZonePrep } from './prep.ts';
 import type { MethodGroup } from './rates/methodRow.ts';
+import { findingRowOf } from './rates/findings.ts';
 import { methodOf } from './rates/methods.ts';
 
 /**
@@ -67,6 +68,8 @@ export function cautionsOf(method: string): readonly Caution[] {
 export interface CautionsAsk {
   readonly prep: ZonePrep;
   readonly holds: readonly HoldKind[];
+  /** Kinds of what was found in it: each is taken away by a method that has dangers of its own. */
+  readonly findings: readonly string[];
   readonly chases: boolean;
   readonly fills: boolean;
   readonly gasAppliance: boolean;
@@ -76,7 +79,7 @@ export interface CautionsAsk {
  * Cautions of a zone: its holds first, then those of its methods without repeating, then the line on local law. A zone
  * that is held gets no method's cautions: there is no work to be careful at.
  */
-export function zoneCautions({ prep, holds, chases, fills, gasAppliance }: CautionsAsk): readonly Caution[] {
+export function zoneCautions({ prep, holds, findings, chases, fills, gasAppliance }: CautionsAsk): readonly Caution[] {
   const onZone = holds.filter((hold) => hold !== 'inSlab');
   if (onZone.length > 0) return [...new Set<Caution>([...(onZone as Caution[]), 'localLaw'])];
   const methods = prep.passes.flatMap((pass) => [pass.method, ...(pass.edgeMethod ? [pass.edgeMethod] : [])]);
@@ -84,9 +87,15 @@ export function zoneCautions({ prep, holds, chases, fills, gasAppliance }: Cauti
     ...new Set<Caution>([
       ...(holds.includes('inSlab') ? (['locate'] as const) : []),
       ...(gasAppliance ? (['gas'] as const) : []),
-      ...[...methods, ...(chases ? ['crack_chase'] : [])].flatMap(cautionsOf),
+      ...[...methods, ...findings.flatMap(treatedBy), ...(chases ? ['crack_chase'] : [])].flatMap(cautionsOf),
       ...(fills ? (['resin'] as const) : []),
       'localLaw',
     ]),
   ];
+}
+
+/** What is ground off goes with the zone's own passes, whatever machine they have. */
+function treatedBy(kind: string): readonly string[] {
+  const method = findingRowOf(kind)?.method ?? null;
+  return method === null || methodOf(method)?.group === 'grind' ? [] : [method];
 }

@@ -17,7 +17,7 @@ import { findingRowOf } from './rates/findings.ts';
  */
 
 /** Less of a finding than this, m2, is a touch along a zone's edge and not in the zone. */
-const TOUCH_M2 = 1e-4;
+export const TOUCH_M2 = 1e-4;
 
 /** Holds that stand on a floor, with the records that call for them. */
 export function holdsOf(doc: Doc, floor: string, zones: readonly ZoneMeasure[]): Hold[] {

@@ -6,8 +6,8 @@ import { Pictogram } from '../parts/Pictogram.tsx';
 import { useDoc, useFloor, useTakeoff } from '../plan.ts';
 import { zoneCautions } from '../../takeoff/cautions.ts';
 import type { ZonePrep } from '../../takeoff/prep.ts';
+import { zoneCautionsAsk } from '../../takeoff/zoneCautionsAsk.ts';
 import { cautionWords } from '../../words/takeoffWords.ts';
-import { zoneCautionsAsk } from './zoneCautionsAsk.ts';
 
 interface CautionListProps {
   readonly prep: ZonePrep;

@@ -75,7 +75,7 @@ describe('whether a recipe reaches it', () => {
 });
 
 describe('cautions', () => {
-  const ask = { holds: [], chases: false, fills: false, gasAppliance: false };
+  const ask = { holds: [], findings: [], chases: false, fills: false, gasAppliance: false };
 
   test('end with local law, and say silica where concrete is ground', () => {
     const cautions = zoneCautions({ ...ask, prep: planned({}) });
@@ -91,6 +91,14 @@ describe('cautions', () => {
 
   test('a held zone has its hold and the law, and no work to be careful at', () => {
     expect(zoneCautions({ ...ask, holds: ['asbestos'], prep: planned({}) })).toEqual(['asbestos', 'localLaw']);
+  });
+
+  test('what takes a finding away brings its own: a scarifier throws chips, a scrub is slippery, a grind adds nothing', () => {
+    const bare = zoneCautions({ ...ask, prep: planned({}) });
+    const oil = zoneCautions({ ...ask, findings: ['oil_deep', 'oil_light'], prep: planned({}) });
+    expect(bare).not.toContain('chips');
+    for (const wanted of ['chips', 'locate', 'chemical', 'slips']) expect(oil).toContain(wanted);
+    expect(zoneCautions({ ...ask, findings: ['laitance'], prep: planned({}) })).toEqual(bare);
   });
 
   test('engines bring fumes, chasing brings what lies in the slab', () => {
