@@ -165,6 +165,8 @@ function step(which: 'undo' | 'redo'): void {
   if (!open || open.readOnly) return;
   const result = open.store[which]();
   if (result === 'overtaken') say(ui.overtaken);
+  // An offer to take something back is void once something else has been taken back.
+  else hush();
 }
 
 export function undo(): void {

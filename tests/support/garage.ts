@@ -42,6 +42,9 @@ export const STAIN: readonly Leg[] = [
   { lengthM: '1.00', turnDeg: '90' },
 ];
 
+/** A wall 0.20 thick that stands free on the slab, with an opening of 0.90 at its beginning. */
+export const INNER_WALL: readonly Leg[] = [{ lengthM: '1.50', turnDeg: '0' }];
+
 /** Sums done by hand from the sketch above. */
 export const BY_HAND = {
   /** 6.40 x 5.80 less the closet, 1.20 x 0.90. */
@@ -53,6 +56,9 @@ export const BY_HAND = {
   /** 2.40 + 1.60. */
   crackM: 4,
   stainM2: 1,
+  /** 0.60 of the wall is left beside the opening: 0.20 x 0.60 less floor, and that much more face to work along. */
+  netWithWallM2: 35.92,
+  edgeWithWallM: 21.2,
   /** Ten centimetres less along all sides: 6.20 x 5.60 less 1.20 x 0.90, as the closet moves in with the walls. */
   squareFieldM2: 33.64,
 } as const;

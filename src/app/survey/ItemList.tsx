@@ -56,6 +56,14 @@ function NoCracks({ floor }: { readonly floor: Held<'floor'> }): ReactElement {
   );
 }
 
+/** Where a row was removed the next one takes the focus, so that the keyboard goes on from there. */
+function focusRow(list: Element | null, index: number): void {
+  requestAnimationFrame(() => {
+    const row = list?.children[Math.min(index, list.children.length - 1)];
+    row?.querySelector('button')?.focus();
+  });
+}
+
 /** The plan in words: every item a button. Focus picks, arrows move it, Delete removes; results are said aloud. */
 export function ItemList({ only }: { readonly only?: string }): ReactElement {
   const floor = useFloor();
@@ -74,7 +82,9 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
       // The row that has the focus is meant, whatever was picked before.
       if (!session().picked.includes(line.id)) onPick(line, false);
       const words = `${line.tag} ${line.words}`;
-      if (removePicked()) setSaid(surveyText.removed(words));
+      if (!removePicked()) return;
+      setSaid(surveyText.removed(words));
+      focusRow(event.currentTarget.closest('ul'), lines.indexOf(line));
     } else if (event.key in STEPS && !event.ctrlKey && !event.metaKey && line.edge === null) {
       event.preventDefault();
       event.stopPropagation();
