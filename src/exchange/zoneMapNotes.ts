@@ -1,5 +1,6 @@
 import type { TightPiece } from '../geometry/floorShape.ts';
 import type { PlanView } from '../canvas/paint/view.ts';
+import { keptOutBy } from '../takeoff/keptOut.ts';
 import { prepOfFloor } from '../takeoff/prep.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { tapeText } from './zoneCardText.ts';
@@ -15,8 +16,9 @@ function doorTag(view: PlanView, passage: string): string {
 }
 
 function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece): string | null {
-  if (!piece.blockedBy) return null;
-  const { passage, needsMm, what } = piece.blockedBy;
+  const by = keptOutBy(piece);
+  if (!by) return null;
+  const { passage, needsMm, what } = by;
   const run = (lengthMm: number): string => tapeText(lengthMm, input.units);
   const machine = prepOfFloor(input.doc, input.floor).find(({ zone }) => zone === piece.zone)?.machine?.name ?? '';
   const door = doorTag(view, passage.id);
