@@ -1,5 +1,5 @@
 import { add, divide, largest, multiply, number, subtract, sumOf, term, wholeUp } from './formula.ts';
-import type { Line } from './line.ts';
+import type { Formula, Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { Site } from './site.ts';
 import { allowanceTerm, chosen, lineTerm } from './terms.ts';
@@ -17,7 +17,8 @@ const HOURS = { trade: 'hours', unit: 'h', zone: null, records: [] } as const;
 /**
  * From the hours of the zones to crew hours, days and person-hours. Machine and hand work go on side by side as far as
  * there are people: crew hours are the largest of machine hours, hand hours and person-hours / crew; then set-up,
- * moves, tear-down and daily starts of the whole crew. Person-hours = crew hours x crew: everybody is paid all day.
+ * moves, tear-down and daily starts of the whole crew, in h. So many days that all of it fits into them. Person-hours =
+ * crew hours x crew: everybody is paid all day. Structure: common practice, no source.
  */
 export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
   const { book } = site;
@@ -50,18 +51,19 @@ export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
   const parts = [work, setUp, moves, tearDown];
   const partTerms = parts.map((line) => lineTerm(line.key, line));
   const together = sumOf(parts.map((line) => line.key));
+  const start = allowanceTerm('start and close', book.rate('labour/daily_start'));
   const days = makeLine({
     ...HOURS,
     code: 'days',
     unit: 'days',
-    formula: wholeUp(divide(together, term('hours a day'))),
-    terms: [...partTerms, chosen('hours a day', hoursADay, 'h', book.pricingRecord)],
+    formula: largest(number(1), wholeUp(divide(subtract(together, term('start and close')), workedADay()))),
+    terms: [...partTerms, start, chosen('hours a day', hoursADay, 'h', book.pricingRecord)],
   });
   const starts = makeLine({
     ...HOURS,
     code: 'hours.dailyStart',
-    formula: multiply(largest(number(0), subtract(term('days'), number(1))), term('start and close')),
-    terms: [lineTerm('days', days), allowanceTerm('start and close', book.rate('labour/daily_start'))],
+    formula: multiply(subtract(term('days'), number(1)), term('start and close')),
+    terms: [lineTerm('days', days), start],
   });
   const crewHours = makeLine({
     ...HOURS,
@@ -76,6 +78,11 @@ export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
     terms: [lineTerm('crew hours', crewHours), crewTerm],
   });
   return { lines: [work, setUp, moves, tearDown, days, starts, crewHours, paid], crewHours, days };
+}
+
+/** Every day but the first loses its start; never more than half of it, or no number of days would do. */
+function workedADay(): Formula {
+  return largest(subtract(term('hours a day'), term('start and close')), divide(term('hours a day'), number(2)));
 }
 
 function once(code: string, name: string, allowance: ReturnType<typeof allowanceTerm>): Line {

@@ -100,6 +100,18 @@ describe('machine hours', () => {
     );
   });
 
+  test('the daily starts fit into the days: crew hours are never more than days x hours a day', () => {
+    for (let widthMm = 4_000; widthMm <= 60_000; widthMm += 1_500) {
+      const doc = docOf(jobCells(), slabCells(rectangle(widthMm, 10_000)));
+      const { lines } = takeoff(doc, FLOOR);
+      const [days, crew] = ['days', 'hours.crew'].map((code) => lines.find((line) => line.code === code)?.quantity);
+      for (const which of ['low', 'likely', 'high'] as const) {
+        expect(crew?.[which], `${widthMm} ${which}`).toBeLessThanOrEqual((days?.[which] ?? 0) * 8 + 1e-9);
+        expect(days?.[which]).toBeGreaterThanOrEqual(1);
+      }
+    }
+  });
+
   test('a small job takes at least half a crew day', () => {
     const tiny = docOf(jobCells(), slabCells(rectangle(1_500, 1_500)));
     const labour = takeoff(tiny, FLOOR).lines.find((line) => line.code === 'money.labour');
