@@ -2,6 +2,7 @@ import type { TightPiece } from '../geometry/floorShape.ts';
 import type { PlanView } from '../canvas/paint/view.ts';
 import { keptOutBy } from '../takeoff/keptOut.ts';
 import { prepOfFloor } from '../takeoff/prep.ts';
+import { tightSpots } from '../takeoff/spotLines.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { tapeText } from './zoneCardText.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
@@ -27,7 +28,7 @@ function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece)
     : paperWords.tooLow(door, run(passage.heightMm ?? 0), machine, run(needsMm));
 }
 
-/** Ways in, and what is too narrow for a machine. */
+/** Ways in, what machines keep off, and what is too narrow for them. */
 export function wayInSentences(input: ZoneMapInput, view: PlanView): string[] {
   const run = (lengthMm: number | null): string | null => (lengthMm === null ? null : tapeText(lengthMm, input.units));
   const ways = view.entrances.map(({ tag, widthMm, heightMm }) =>
@@ -36,6 +37,11 @@ export function wayInSentences(input: ZoneMapInput, view: PlanView): string[] {
   const blocked = (view.measure?.zones ?? [])
     .flatMap((zone) => zone.tight)
     .map((piece) => blockedSentence(input, view, piece));
+  const kept = tightSpots(view.measure?.zones ?? []).flatMap(({ tag, piece: { keptOff } }) =>
+    keptOff
+      ? [paperWords.keptOff(tag, tapeText(keptOff.clearanceMm, input.units), paperWords.faces[keptOff.kind])]
+      : [],
+  );
   const first = ways.length > 0 ? `${ways.join('; ')}.` : paperWords.noWayIn;
-  return [first, ...new Set(blocked.filter((sentence) => sentence !== null))];
+  return [first, ...new Set([...kept, ...blocked.filter((sentence) => sentence !== null)])];
 }

@@ -119,6 +119,8 @@ export interface TightPiece {
   readonly zone: string;
   /** The passage that keeps the machine out, when there is one. */
   readonly blockedBy: { readonly passage: Passage; readonly needsMm: number; readonly what: 'width' | 'height' } | null;
+  /** A face that it lies along and that the head keeps so far off that hand area is left and no strip: a drop. */
+  readonly keptOff?: { readonly kind: Exclude<FaceKind, 'run'>; readonly clearanceMm: number } | null;
 }
 
 /** Everything of one zone, or of the rest of the slab (id REST). */

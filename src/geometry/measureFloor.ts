@@ -135,9 +135,9 @@ function handParts(
 }
 
 function tightByZone(work: MachineWork, partition: Partition, own: ReadonlySet<string>): TightPiece[] {
-  return work.tight.flatMap(({ kind, polygon, blockedBy }) =>
+  return work.tight.flatMap(({ kind, polygon, blockedBy, keptOff }) =>
     Array.from(partition.split([polygon], own)).flatMap(([zone, region]) =>
-      region.filter((part) => !isSliver(part)).map((part) => tightPiece(kind, part, zone, blockedBy)),
+      region.filter((part) => !isSliver(part)).map((part) => ({ ...tightPiece(kind, part, zone, blockedBy), keptOff })),
     ),
   );
 }

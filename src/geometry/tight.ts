@@ -2,11 +2,14 @@ import type { FloorShape, MachineShape, Point, Region, TightPiece } from './floo
 import { boxOf } from './box.ts';
 import { blockedEntrance } from './entered.ts';
 import { labelSpot } from './labelSpot.ts';
+import { WIDEST_STRIP_MM, bandWidths } from './faces.ts';
+import type { Face } from './hardFace.ts';
 import { type NetFloor, type Way, tooTight } from './netFloor.ts';
 import { between, cross, minus } from './point.ts';
 import type { Reach } from './reach.ts';
 import { type RegionIndex, regionIndex } from './regionIndex.ts';
 import { corner, perimeter, regionArea } from './ring.ts';
+import { nearestOnSegment } from './segment.ts';
 
 /*
  * Floor that neither the machine nor the edge tool has: cut off (the machine could work it, but
@@ -16,13 +19,16 @@ export interface TightFloor {
   readonly kind: TightPiece['kind'];
   readonly polygon: Region[number];
   readonly blockedBy: TightPiece['blockedBy'];
+  readonly keptOff: NonNullable<TightPiece['keptOff']> | null;
 }
 
 /** Pieces thinner than this on average, in mm, or smaller than this, in mm2, are the rounding of the grid and no floor. */
 const THINNEST_MM = 0.02;
 const SMALLEST_MM2 = 1;
+/** How far, in mm, the clip grid may leave a piece's edge off the face that it lies on. */
+const ALONG_MM = 0.05;
 
-/** The pieces of hand floor of one machine, each with its kind and, where a passage keeps the machine out, that passage. */
+/** The pieces of hand floor of one machine, with the passage that keeps it out or the face that its head keeps off. */
 export function tightFloor(
   tight: Region,
   reach: Reach,
@@ -31,6 +37,8 @@ export function tightFloor(
   shape: FloorShape,
 ): readonly TightFloor[] {
   const field = regionIndex(reach.raw);
+  const widths = bandWidths(machine);
+  const keptFar = floor.chains.flatMap(({ faces }) => faces.filter(({ kind }) => widths[kind] > WIDEST_STRIP_MM));
   const lost = reach.cutOff
     .filter((piece) => !isSliver(piece))
     .map((piece) => ({ piece, index: regionIndex([piece]) }));
@@ -39,9 +47,23 @@ export function tightFloor(
     .map((polygon): TightFloor => {
       const index = regionIndex([polygon]);
       const isCutOff = lost.some((other) => shareFloor(polygon, index, other.piece, other.index));
-      if (!isCutOff) return { kind: 'gap', polygon, blockedBy: null };
-      return { kind: 'cutOff', polygon, blockedBy: blockerOf(index, field, machine, floor, shape) };
+      if (isCutOff) {
+        return { kind: 'cutOff', polygon, blockedBy: blockerOf(index, field, machine, floor, shape), keptOff: null };
+      }
+      const face = keptFar.find((each) => liesAlong(polygon, each));
+      const keptOff = face ? { kind: face.kind, clearanceMm: machine.clearanceMm[face.kind] } : null;
+      return { kind: 'gap', polygon, blockedBy: null, keptOff };
     });
+}
+
+/** True when one of the polygon's edges lies on the face. */
+function liesAlong(polygon: Region[number], face: Face): boolean {
+  return polygon.some((ring) =>
+    ring.some((a, i) => {
+      const b = corner(ring, i + 1);
+      return [a, between(a, b, 0.5), b].every((at) => nearestOnSegment(at, face.a, face.b).distance < ALONG_MM);
+    }),
+  );
 }
 
 /** True for what only the snapping to the grid has left over. */

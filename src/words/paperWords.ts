@@ -51,6 +51,9 @@ export const paperWords = {
     `${door} is ${clear} clear, ${machine} needs ${needs}: hand work behind it.`,
   tooLow: (door: string, clear: string, machine: string, needs: string): string =>
     `${door} is ${clear} high, ${machine} needs ${needs}: hand work behind it.`,
+  keptOff: (tag: string, clearance: string, face: string): string =>
+    `${tag}: the machine stays ${clearance} from the ${face}, hand work there.`,
+  faces: { wall: 'wall', obstruction: 'obstruction', drop: 'drop', stop: 'stop line' },
   door: 'The way',
   cracks: 'Cracks',
   findings: 'Findings',

@@ -185,6 +185,8 @@ export const prepText = {
   tooLow: (passage: string, clear: string, needs: string): string =>
     `Cannot enter: ${passage} is ${clear} high, needs ${needs}.`,
   noWayIn: 'Cannot enter: no way in is wide enough.',
+  keptOff: (clearance: string, face: string): string =>
+    `Kept back: the machine stays ${clearance} from the ${face.toLowerCase()}.`,
   gap: (needs: string): string => `Too narrow or too small for the head: it needs ${needs}.`,
   hoursAndPrice: 'Hours and price of the zone',
   allHours: 'Crew hours',

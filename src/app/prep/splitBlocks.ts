@@ -11,6 +11,7 @@ export interface SplitBlock {
   readonly share: number;
   readonly tag: string | null;
   readonly blockedBy: TightPiece['blockedBy'];
+  readonly keptOff?: TightPiece['keptOff'];
   /** Drawn dashed: the machine gets to none of it. */
   readonly barred: boolean;
   readonly edgeM: number;
@@ -62,7 +63,7 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
     if ((piece.kind === 'gap' && tag === null) || piece.areaM2 < NOTHING_M2) restsM2 += piece.areaM2;
     else {
       const kind = piece.kind === 'cutOff' ? 'cutOff' : 'tight';
-      blocks.push(block(`tight${String(index)}`, kind, piece.areaM2, { tag, blockedBy: piece.blockedBy }));
+      blocks.push(block(`tight${String(index)}`, kind, piece.areaM2, { tag, blockedBy: piece.blockedBy, keptOff: piece.keptOff ?? null }));
     }
   });
   if (restsM2 > 0) blocks.push(block('rests', 'rests', restsM2, {}));

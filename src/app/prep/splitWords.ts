@@ -5,7 +5,7 @@ import type { Doc } from '../../model/doc.ts';
 import { showLength, showSize } from '../../model/showLength.ts';
 import { figureText, showRun } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
-import { prepText } from '../../words/stageWords.ts';
+import { machineText, prepText } from '../../words/stageWords.ts';
 
 interface SplitContext {
   readonly units: Units;
@@ -49,6 +49,10 @@ function machineReason(block: SplitBlock, context: SplitContext): string {
 function tightReason(block: SplitBlock, context: SplitContext): string {
   if (block.blockedBy) return blockedReason(block.blockedBy, context);
   if (block.kind === 'cutOff') return prepText.noWayIn;
+  if (block.keptOff) {
+    const { kind, clearanceMm } = block.keptOff;
+    return prepText.keptOff(figureText(showLength(clearanceMm, context.units)), machineText.clearance[kind]);
+  }
   const needsMm = context.recipe.passageMm;
   return prepText.gap(needsMm === null ? '' : figureText(showLength(needsMm, context.units)));
 }

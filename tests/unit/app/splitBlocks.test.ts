@@ -41,6 +41,18 @@ function blocksOf(doc: Doc, zone: RecordId) {
   return { of, blocks, said: blocks.map((block) => splitWords(block, { units: 'metric', recipe, doc })) };
 }
 
+test('hand floor along a drop says that the machine is kept back, not that it is too small', () => {
+  const wall = { kind: 'wall' } as const;
+  const doc = docOf(
+    jobCells(),
+    slabCells(rectangle(10_000, 8000), [wall, { kind: 'drop' }, wall, wall]),
+    zoneCells('zone:hall', rectangle(10_000, 8000)),
+  );
+  const { blocks, said } = blocksOf(doc, 'zone:hall');
+  const spot = blocks.findIndex(({ kind }) => kind === 'tight');
+  expect(said[spot]?.reason).toBe('Kept back: the machine stays 0.60 m from the drop.');
+});
+
 test.each([700, 900])('with a door of %i mm the blocks close to the net floor', (doorMm) => {
   for (const zone of ['zone:hall', 'zone:room'] as const) {
     const { of, blocks } = blocksOf(twoRooms(doorMm), zone);

@@ -139,6 +139,19 @@ describe('a drop', () => {
     expect(zone.tightM2).toBeGreaterThan(0.65 * (6 - 0.2) - 0.01);
     expect(zone.tightM2).toBeLessThan(0.65 * 6 + 0.1);
     expect(zone.fieldM2 + zone.stripM2 + zone.tightM2).toBeCloseTo(60, 4);
+    // All of it lies along the drop, and that is why it is there; it is not too small for anything.
+    const [along, ...others] = zone.tight;
+    expect(along).toMatchObject({ kind: 'gap', keptOff: { kind: 'drop', clearanceMm: 600 } });
+    expect(others.filter(({ keptOff }) => keptOff)).toEqual([]);
+  });
+  it('says nothing of the drop where a niche is too small for the head', () => {
+    const one = machine(250, 50, 50, { clearanceMm: { wall: 50, obstruction: 50, drop: 600, stop: 50 } });
+    const block = column('b1', 3_000, 300, 1_000);
+    const zone = zoneNamed(
+      measureFloor(floorOf([slab(rectangle(0, 0, 10_000, 6_000), faces)], one, { solids: [block] })),
+    );
+    const niche = zone.tight.find(({ at }) => Math.hypot(at[0] - 3_500, at[1] - 150) < 400);
+    expect(niche).toMatchObject({ kind: 'gap', keptOff: null });
   });
   it('with 300 mm has metres and a strip', () => {
     const one = machine(250, 50, 50, { clearanceMm: { wall: 50, obstruction: 50, drop: 300, stop: 50 } });
