@@ -8,7 +8,7 @@ import type { Doc, Fields } from '../model/doc.ts';
 import type { Obstruction } from '../model/records/obstruction.ts';
 import { cellsWithPoints, itemShape } from './itemShape.ts';
 import { itemsOnFloor } from './itemsOnFloor.ts';
-import { rectangleAxes } from './obstructionShape.ts';
+import { rectangleAxes } from '../geometry/formRing.ts';
 import { edgeAt, startOfEdge } from './wallOpenings.ts';
 
 /**

@@ -1,11 +1,11 @@
 import type { Point } from '../geometry/floorShape.ts';
+import { formRing } from '../geometry/formRing.ts';
 import { pointToGrid } from '../geometry/grid.ts';
 import type { Cell, Json, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
 import type { Doc, Fields } from '../model/doc.ts';
 import type { Obstruction } from '../model/records/obstruction.ts';
 import type { Corner } from '../model/records/slab.ts';
-import { obstructionRing } from './obstructionShape.ts';
 import { openingEnds } from './wallOpenings.ts';
 
 /**
@@ -44,7 +44,7 @@ function shapeOf(doc: Doc, id: RecordId, fields: Fields): ItemShape | null {
   if (type === 'obstruction') {
     const shape = fields['shape'] as Obstruction['shape'] | undefined;
     if (!shape) return null;
-    const points = obstructionRing(shape);
+    const points = formRing(shape);
     if (shape.form === 'polygon') return free(points, true);
     const solid: ItemShape = { points, closed: true, corners: 'fixed', middle: shape.at };
     return shape.form === 'circle' ? { ...solid, round: true } : solid;

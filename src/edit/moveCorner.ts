@@ -6,7 +6,7 @@ import { recordOf } from '../model/doc.ts';
 import type { Command } from './command.ts';
 import { openingsFollow } from './followingOpenings.ts';
 import { cellsWithPoints, itemShape } from './itemShape.ts';
-import { resizedRectangle } from './obstructionShape.ts';
+import { resizedRectangle } from './resizedRectangle.ts';
 
 export type MoveCornerArgs = { readonly id: RecordId; readonly corner: number; readonly to: Point };
 

@@ -10,12 +10,12 @@ import type {
   SolidShape,
   WallShape,
 } from '../geometry/floorShape.ts';
+import { formRing } from '../geometry/formRing.ts';
 import { corner } from '../geometry/ring.ts';
 import { distance } from '../geometry/point.ts';
 import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import type { Machine } from '../model/records/machine.ts';
 import type { Edge } from '../model/records/slab.ts';
-import { obstructionRing } from './obstructionRing.ts';
 import { prepOfFloor, type PlannedMachine, type ZonePrep } from './prep.ts';
 import { gapRing, wallBodies } from './wallBody.ts';
 
@@ -92,7 +92,7 @@ function wallShapes(doc: Doc, wall: Held<'wall'>): WallShape[] {
 function solidShape(obstruction: Held<'obstruction'>): SolidShape {
   return {
     id: obstruction.id,
-    ring: obstructionRing(obstruction.shape),
+    ring: formRing(obstruction.shape),
     solid: obstruction.under !== 'clearedBefore',
   };
 }

@@ -1,7 +1,7 @@
+import { formRing } from '../../geometry/formRing.ts';
 import type { FaceMetres, Region, ZoneMeasure } from '../../geometry/floorShape.ts';
 import { REST } from '../../geometry/floorShape.ts';
 import { LINE } from '../look.ts';
-import { obstructionRing } from './obstruction.ts';
 import type { Prim } from './prim.ts';
 import { slabRing, type PlanView } from './view.ts';
 import { openingPath } from './wall.ts';
@@ -36,7 +36,7 @@ function recordPrims(view: PlanView, id: string): Prim[] {
     view.steps.find((record) => record.id === id)?.ring;
   if (ring) return [area([[ring]])];
   const obstruction = view.obstructions.find((record) => record.id === id);
-  if (obstruction) return [area([[obstructionRing(obstruction.shape)]])];
+  if (obstruction) return [area([[formRing(obstruction.shape)]])];
   const slab = view.slabs.find((record) => record.id === id);
   if (slab) return [{ kind: 'line', path: slabRing(slab), closed: true, ink: 'chalk', px: FACE_PX }];
   const zone = view.zones.find((record) => record.zone.id === id);

@@ -1,41 +1,12 @@
 import type { Point, Ring } from '../../geometry/floorShape.ts';
 import { boxOf } from '../../geometry/box.ts';
+import { formRing } from '../../geometry/formRing.ts';
 import { between } from '../../geometry/point.ts';
 import { ringContains, signedArea } from '../../geometry/ring.ts';
 import { crossing } from '../../geometry/segment.ts';
 import type { Held } from '../../model/doc.ts';
 import { LINE } from '../look.ts';
 import type { Paint, Prim } from './prim.ts';
-
-type Shape = Held<'obstruction'>['shape'];
-
-const CIRCLE_CORNERS = 48;
-
-/** Outline of an obstruction. A circle is drawn with 48 corners; areas are never taken from this. */
-export function obstructionRing(shape: Shape): Ring {
-  if (shape.form === 'polygon') return shape.ring;
-  const [x, y] = shape.at;
-  if (shape.form === 'circle') {
-    return Array.from({ length: CIRCLE_CORNERS }, (_, i): Point => {
-      const angle = (i * 2 * Math.PI) / CIRCLE_CORNERS;
-      return [x + (Math.cos(angle) * shape.diameterMm) / 2, y + (Math.sin(angle) * shape.diameterMm) / 2];
-    });
-  }
-  const turn = (shape.turnDeg * Math.PI) / 180;
-  const w = shape.widthMm / 2;
-  const d = shape.depthMm / 2;
-  return (
-    [
-      [-w, -d],
-      [w, -d],
-      [w, d],
-      [-w, d],
-    ] as const
-  ).map(([dx, dy]): Point => [
-    x + dx * Math.cos(turn) - dy * Math.sin(turn),
-    y + dx * Math.sin(turn) + dy * Math.cos(turn),
-  ]);
-}
 
 /** Parts of a segment that lie inside a ring. */
 export function insideRing(from: Point, to: Point, ring: Ring): (readonly [Point, Point])[] {
@@ -80,7 +51,7 @@ function outline(ring: Ring, dashed: boolean): Prim {
 
 /** Columns, piers and posts solid; equipment, islands and platforms a crossed box; a pit is shaded, a drain has a grate. */
 export const paintObstruction: Paint<Held<'obstruction'>> = (obstruction) => {
-  const ring = obstructionRing(obstruction.shape);
+  const ring = formRing(obstruction.shape);
   const region = [[ring]];
   const upstand: Prim[] = obstruction.upstand
     ? [

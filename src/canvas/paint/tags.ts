@@ -1,3 +1,4 @@
+import { formRing } from '../../geometry/formRing.ts';
 import type { Point, Region, Ring } from '../../geometry/floorShape.ts';
 import { boxOf, boxOfRegion } from '../../geometry/box.ts';
 import { between, distance } from '../../geometry/point.ts';
@@ -8,7 +9,6 @@ import { typeOf, type RecordId } from '../../model/cell.ts';
 import type { RecordType } from '../../model/records/all.ts';
 import { LETTERS, TAGS_FROM_PX_PER_M } from '../look.ts';
 import { edgeLook } from './slab.ts';
-import { obstructionRing } from './obstruction.ts';
 import { plateSize } from './plate.ts';
 import type { Look, TextLine, TextPrim } from './prim.ts';
 import type { TagWish } from './tagPlaces.ts';
@@ -147,7 +147,7 @@ function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] 
   for (const finding of view.findings)
     wish(finding.id, finding.tag, [...roomySpots([[finding.ring]], 3), ...finding.ring], 3, true);
   for (const item of view.obstructions) {
-    const ring = obstructionRing(item.shape);
+    const ring = formRing(item.shape);
     wish(item.id, item.tag, ring.length > 8 ? ring.filter((_, i) => i % 6 === 0) : ring, 5);
   }
   for (const { wall, openings } of view.walls) {
@@ -235,7 +235,7 @@ export function linesToSpare(view: PlanView, pxPerMm: number): (readonly Point[]
     ...view.joints.map((joint) => joint.path),
     ...view.walls.map(({ wall }) => wall.path),
     ...view.slabs.map((slab) => closed(slabRing(slab))),
-    ...view.obstructions.map((item) => closed(obstructionRing(item.shape))),
+    ...view.obstructions.map((item) => closed(formRing(item.shape))),
     ...view.steps.map((steps) => closed(steps.ring)),
   ];
 }

@@ -1,6 +1,6 @@
 import type { CommandCall, RecordId } from '../../model/cell.ts';
 import { onFloor } from '../../model/doc.ts';
-import { obstructionRing } from '../obstructionRing.ts';
+import { formRing } from '../../geometry/formRing.ts';
 import { upstandRuns } from '../upstandLines.ts';
 import { fault, type Check } from './check.ts';
 
@@ -8,7 +8,7 @@ import { fault, type Check } from './check.ts';
 export const obstructionOutsideSlab: Check = ({ doc, floor, measure }) =>
   onFloor(doc, 'obstruction', floor).flatMap((item) =>
     item.under !== 'clearedBefore' && measure.deductedM2[item.id] === 0
-      ? [fault(item.id, 'obstructionOutsideSlab', obstructionRing(item.shape)[0] ?? null)]
+      ? [fault(item.id, 'obstructionOutsideSlab', formRing(item.shape)[0] ?? null)]
       : [],
   );
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ringArea } from '../../../src/geometry/ring.ts';
-import { obstructionRing } from '../../../src/takeoff/obstructionRing.ts';
+import { formRing } from '../../../src/geometry/formRing.ts';
 import { defaultMachine } from '../../../src/takeoff/fleet.ts';
 import { faceOf, passageMm, planShape } from '../../../src/takeoff/planShape.ts';
 import { gapRing, wallBodies } from '../../../src/takeoff/wallBody.ts';
@@ -48,12 +48,12 @@ describe('wall bodies', () => {
 
 describe('obstructions', () => {
   test('a circle keeps its area exactly', () => {
-    const ring = obstructionRing({ form: 'circle', at: [100, 200], diameterMm: 500 });
+    const ring = formRing({ form: 'circle', at: [100, 200], diameterMm: 500 });
     expect(ringArea(ring)).toBeCloseTo(Math.PI * 250 ** 2, 6);
   });
 
   test('a rectangle turns about its middle and keeps its area', () => {
-    const ring = obstructionRing({ form: 'rectangle', at: [0, 0], widthMm: 400, depthMm: 200, turnDeg: 30 });
+    const ring = formRing({ form: 'rectangle', at: [0, 0], widthMm: 400, depthMm: 200, turnDeg: 30 });
     expect(ringArea(ring)).toBeCloseTo(80_000, 6);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { kept } from '../../../../src/canvas/paint/kept.ts';
 import { litPrims } from '../../../../src/canvas/paint/lit.ts';
-import { insideRing, obstructionRing } from '../../../../src/canvas/paint/obstruction.ts';
+import { insideRing } from '../../../../src/canvas/paint/obstruction.ts';
+import { formRing } from '../../../../src/geometry/formRing.ts';
 import { PAINT_ORDER, paintFloor, SHOW_ALL } from '../../../../src/canvas/paint/paintFloor.ts';
 import { pickedPrims } from '../../../../src/canvas/paint/pickedItem.ts';
 import { boxOfPrims } from '../../../../src/canvas/paint/kept.ts';
@@ -88,7 +89,7 @@ describe('what lights up', () => {
 
 describe('obstructions', () => {
   test('a rectangle turns about its middle and keeps its area', () => {
-    const ring = obstructionRing({ form: 'rectangle', at: [100, 200], widthMm: 400, depthMm: 300, turnDeg: 30 });
+    const ring = formRing({ form: 'rectangle', at: [100, 200], widthMm: 400, depthMm: 300, turnDeg: 30 });
     expect(ringArea(ring)).toBeCloseTo(120_000);
     expect(ring[0]).not.toEqual([-100, 50]);
   });
