@@ -54,6 +54,8 @@ export default defineConfig({
           include: ['tests/e2e/**/*.test.ts'],
           globalSetup: ['config/e2e.ts'],
           fileParallelism: false,
+          // A busy machine takes its time; what never comes is still found out.
+          expect: { poll: { timeout: 10_000 } },
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

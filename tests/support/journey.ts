@@ -8,8 +8,13 @@ export interface Journey {
   end(): Promise<void>;
 }
 
-/** Opens the address in a browser that has kept nothing yet. */
-export async function setOut(browser: Browser, address: string, as: BrowserContextOptions): Promise<Journey> {
+/** Opens the address in a browser that has kept nothing yet. `before` it is opened, the ground can be prepared. */
+export async function setOut(
+  browser: Browser,
+  address: string,
+  as: BrowserContextOptions,
+  before?: (page: Page) => Promise<void>,
+): Promise<Journey> {
   const context = await browser.newContext({ locale: 'en-GB', ...as });
   await plainFiles(context);
   const page = await context.newPage();
@@ -17,6 +22,7 @@ export async function setOut(browser: Browser, address: string, as: BrowserConte
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(String(error)));
   page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+  await before?.(page);
   await page.goto(address);
   return { page, faults, end: () => context.close() };
 }
