@@ -78,12 +78,22 @@ export function stepText(step: ZoneStep, units: Units, csp: string | null): Step
     case 'edges': {
       const tool = abrasiveTerm(step.abrasive) ?? methodOf(step.method)?.term ?? step.method;
       const tight = step.tightTags.length > 0 ? crewText.tight(step.tightTags.join(', ')) : null;
-      const hand = !tight && step.handM2 >= 0.05 ? crewText.handArea(areaText(step.handM2, units)) : null;
+      // A tight spot has its tag on the map; what is cut off has its hatch and is told by its area.
+      const untaggedM2 = tight ? step.cutOffM2 : step.handM2;
+      const hand = untaggedM2 >= 0.05 ? crewText.handArea(areaText(untaggedM2, units)) : null;
       const times = step.times > 1 ? crewText.timesOver(step.times) : null;
       return {
         main: crewText.edges(csp ? crewText.to(csp) : ''),
         more: joined([tool, runText(step.metres, units), tight, hand, times]),
       };
+    }
+    case 'upstands': {
+      const metres = step.runs.reduce((sum, run) => sum + run.metres, 0);
+      const heights = [...new Set(step.runs.map(({ upstand }) => upstand.heightMm))].toSorted((a, b) => a - b);
+      const high = heights.map((heightMm) => figureText(showSize(heightMm, units))).join(crewText.and);
+      const kinds = [...new Set(step.runs.map(({ upstand }) => crewText.upstandKinds[upstand.kind]))];
+      const what = crewText.upstands[step.treat](kinds.join(crewText.and));
+      return { main: what, more: joined([runText(metres, units), crewText.high(high)]) };
     }
     case 'joints':
       return {

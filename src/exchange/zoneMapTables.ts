@@ -1,6 +1,8 @@
 import { onFloor, recordOf, type Held } from '../model/doc.ts';
 import { isChased } from '../takeoff/crackClass.ts';
+import { TOUCH_M2 } from '../takeoff/holds.ts';
 import { findingRowOf } from '../takeoff/rates/findings.ts';
+import { restOf } from '../takeoff/restOf.ts';
 import { pathLength } from '../geometry/polyline.ts';
 import { ringArea } from '../geometry/ring.ts';
 import { paperWords } from '../words/paperWords.ts';
@@ -10,9 +12,6 @@ import { zoneNumberOf } from './zoneCards.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 
 const { head } = paperWords;
-
-/** Less of a finding than this is a touch along a zone's edge. */
-const TOUCH_M2 = 1e-4;
 
 /** The same table head where a column begins in the middle of the table. */
 function table(title: string, headRow: Row, rows: readonly Row[]): Row[] {
@@ -27,14 +26,17 @@ function table(title: string, headRow: Row, rows: readonly Row[]): Row[] {
   ];
 }
 
-/** Numbers of the held zones that a crack, joint or finding lies in: there nothing is done to it. */
+/** The held zones that a crack, joint or finding lies in, as the map calls them: there nothing is done to it. */
 function heldZones(input: ZoneMapInput, id: string): string {
   const held = input.takeoff.holds.flatMap(({ kind, zone }) =>
     kind === 'inSlab' || zone === null ? [] : [zone as string],
   );
   const tags = input.takeoff.measure.zones
     .filter((zone) => held.includes(zone.id) && ((zone.lengthM[id] ?? 0) > 0 || (zone.findingM2[id] ?? 0) > TOUCH_M2))
-    .map((zone) => zoneNumberOf(recordOf(input.doc, 'zone', zone.id)));
+    .map(({ id: zone }) => {
+      const record = zone === 'rest' ? restOf(input.doc, input.floor) : recordOf(input.doc, 'zone', zone);
+      return (record ? paperWords.zone(zoneNumberOf(record)) : paperWords.rest).toLowerCase();
+    });
   return tags.join(', ');
 }
 

@@ -3,9 +3,12 @@ import { hardMetres } from './hardMetres.ts';
 import type { RecordId } from '../model/cell.ts';
 import { onFloor, type Doc, type Held } from '../model/doc.ts';
 import { isChased } from '../takeoff/crackClass.ts';
+import { grouped } from '../takeoff/grouped.ts';
 import type { PlannedPass, ZonePrep } from '../takeoff/prep.ts';
 import type { Takeoff } from '../takeoff/port.ts';
+import { TOUCH_M2 } from '../takeoff/holds.ts';
 import { tightSpots } from '../takeoff/spotLines.ts';
+import { upstandRuns, type UpstandRun } from '../takeoff/upstandLines.ts';
 
 /**
  * What a crew does in one zone, in order. Plain data without words and without money: paper, the phone card and the
@@ -23,7 +26,10 @@ export type ZoneStep = { readonly of: RecordId; readonly what: string } & (
       readonly metres: number;
       readonly tightTags: readonly string[];
       readonly handM2: number;
+      /** Of that: floor that no machine gets to. */
+      readonly cutOffM2: number;
     }
+  | { readonly kind: 'upstands'; readonly treat: 'prepare' | 'remove'; readonly runs: readonly UpstandRun[] }
   | { readonly kind: 'joints'; readonly tags: readonly string[]; readonly metres: number }
   | { readonly kind: 'profile' | 'release' }
 );
@@ -36,9 +42,10 @@ export interface StepsInput {
   readonly measure: ZoneMeasure;
 }
 
-const TOUCH_M2 = 1e-4;
-
-/** Cracks are chased after the coarse pass opens them and before the last one takes the filler flush. */
+/**
+ * What has to go comes off first, then findings; cracks are chased after the coarse pass opens them and before the last one
+ * takes the filler flush; what is done by hand alone comes after the machine.
+ */
 export function zoneSteps(input: StepsInput): readonly ZoneStep[] {
   const { doc, floor, prep, measure } = input;
   const zone: RecordId = prep.zone === 'rest' ? (prep.record?.id ?? floor) : prep.zone;
@@ -55,10 +62,12 @@ export function zoneSteps(input: StepsInput): readonly ZoneStep[] {
     .filter(({ areaM2 }) => areaM2 > TOUCH_M2)
     .map(({ finding, areaM2 }): ZoneStep => ({ kind: 'finding', of: finding.id, what: 'finding', finding, areaM2 }));
   return [
+    ...upstandStep(input, zone, 'remove'),
     ...findings,
     ...early,
     ...crackStep(input, zone),
     ...late,
+    ...upstandStep(input, zone, 'prepare'),
     ...edgeSteps(input, zone),
     ...jointStep(input, zone),
     { kind: 'profile', of: zone, what: 'profile' },
@@ -84,25 +93,35 @@ function jointStep({ doc, floor, measure }: StepsInput, zone: RecordId): ZoneSte
   return [{ kind: 'joints', of: zone, what: 'joints', tags: filled.map((joint) => joint.tag), metres }];
 }
 
+function upstandStep({ doc, floor, measure }: StepsInput, zone: RecordId, treat: 'prepare' | 'remove'): ZoneStep[] {
+  const runs = upstandRuns({ doc, floor }, { measure }).filter(({ upstand }) => upstand.treat === treat);
+  return runs.length === 0 ? [] : [{ kind: 'upstands', of: zone, what: `upstands ${treat}`, treat, runs }];
+}
+
+/** Passes that have the same tool at the edge are one step, so many times over. */
 function edgeSteps({ takeoff, prep, measure }: StepsInput, zone: RecordId): ZoneStep[] {
   const spots = tightSpots(takeoff.measure.zones).filter((spot) => spot.zone === measure.id);
   const tightTags = spots.map((spot) => spot.tag);
   const handM2 = measure.tight.reduce((sum: number, piece: TightPiece) => sum + piece.areaM2, 0);
-  return prep.passes.flatMap((pass, index): ZoneStep[] =>
-    pass.edgeMethod === null
-      ? []
-      : [
-          {
-            kind: 'edges',
-            of: pass.record ?? zone,
-            what: `edges ${String(index + 1)}`,
-            method: pass.edgeMethod,
-            abrasive: pass.edgeAbrasive,
-            times: pass.edgeTimes,
-            metres: hardMetres(measure),
-            tightTags,
-            handM2,
-          },
-        ],
-  );
+  const planned = prep.passes.map((pass, index) => ({ pass, what: `edges ${String(index + 1)}` }));
+  const edged = planned.filter(({ pass }) => pass.edgeMethod !== null && pass.edgeTimes > 0);
+  const alike = grouped(edged, ({ pass }) => `${pass.edgeMethod ?? ''} ${pass.edgeAbrasive ?? ''}`);
+  return [...alike.values()].flatMap((passes): ZoneStep[] => {
+    const [first] = passes;
+    if (!first?.pass.edgeMethod) return [];
+    return [
+      {
+        kind: 'edges',
+        of: first.pass.record ?? zone,
+        what: first.what,
+        method: first.pass.edgeMethod,
+        abrasive: first.pass.edgeAbrasive,
+        times: passes.reduce((sum, { pass }) => sum + pass.edgeTimes, 0),
+        metres: hardMetres(measure),
+        tightTags,
+        handM2,
+        cutOffM2: measure.cutOffM2,
+      },
+    ];
+  });
 }

@@ -20,7 +20,10 @@ export interface UpstandRun {
 }
 
 /** Upstands of a zone, wherever the floor at their foot is worked by machine or by hand. */
-export function upstandRuns({ doc, floor }: Site, { measure }: ZoneWork): UpstandRun[] {
+export function upstandRuns(
+  { doc, floor }: Pick<Site, 'doc' | 'floor'>,
+  { measure }: Pick<ZoneWork, 'measure'>,
+): UpstandRun[] {
   const onEdges = onFloor(doc, 'slab', floor).flatMap((slab) => {
     const ring: Point[] = slab.outline.map(({ x, y }) => [x, y]);
     return slab.outline.flatMap(({ edge }, i) =>

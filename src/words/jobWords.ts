@@ -41,7 +41,10 @@ export const jobText = {
   crewSaved: (fileName: string): string => `Crew copy saved as ${fileName}. There is no money in it.`,
   fileFailed: (why: string): string =>
     `The file was not written: ${why}. Nothing of the job is lost; try another folder.`,
-  closeFailed: 'The last edits could not be written. They are lost when this page closes: save the job as a file.',
+  leaveTitle: 'Not all of this job is kept',
+  leaveAnyway: 'Leave without the last edits',
+  stay: 'Stay here',
+  notOpened: (why: string): string => `That did not work (${why}). Nothing was changed; try again.`,
   demoFailed: 'The example could not be read. Check the connection and try again.',
   sameTitle: 'This job is here already',
   sameSays: (name: string): string =>

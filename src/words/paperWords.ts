@@ -82,7 +82,7 @@ export const paperWords = {
     platform: 'platform',
   },
   under: { none: '', outOfScope: 'stays', byHand: 'by hand under it', clearedBefore: 'cleared before' },
-  heldIn: (zone: string): string => `STOP, zone ${zone}`,
+  heldIn: (zone: string): string => `STOP, ${zone}`,
   afterLocating: (what: string): string => `only when the slab is located: ${what}`,
   compared: 'Profile compared',
   released: 'Released by',

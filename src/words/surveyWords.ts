@@ -183,6 +183,11 @@ export const surveyText = {
   entry: 'Entry',
   done: 'Done',
   back: 'Back',
+  setPoint: 'Set this length',
+  turnKeys: 'Turn at this corner',
+  turnLeft: 'Left',
+  turnOn: 'Straight',
+  turnRight: 'Right',
   startMiddle: 'Start in the middle',
   setMiddle: 'Set in the middle',
   ends: {

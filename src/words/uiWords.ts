@@ -75,6 +75,7 @@ export const ui = {
   show: 'Show',
   retry: 'Try again',
   crash: 'This part of the screen stopped. Your job is kept. Load the page again to go on.',
+  takeoffStopped: 'The numbers are not up to date: working them out has stopped. Load the page again to go on.',
   reload: 'Load again',
   newVersion: 'A newer Slabtooth is ready. It is used when you load the page again.',
   replaced: 'Another tab went on to a newer Slabtooth. Load this page again before you go on.',

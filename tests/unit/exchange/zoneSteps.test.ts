@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { stepText } from '../../../src/exchange/zoneCardText.ts';
 import { zoneSteps } from '../../../src/exchange/zoneSteps.ts';
 import type { Doc } from '../../../src/model/doc.ts';
 import { prepOfFloor } from '../../../src/takeoff/prep.ts';
@@ -11,7 +12,9 @@ import {
   jobCells,
   record,
   rectangle,
+  set,
   slabCells,
+  withCells,
   zoneCells,
 } from '../../support/jobPlans.ts';
 
@@ -100,6 +103,55 @@ test('only what is chased is chased: no hairline, and never a working crack', ()
   const cracks = stepsOf(hall(2)).find((step) => step.kind === 'cracks');
   expect(cracks?.kind === 'cracks' && cracks.metres).toBeCloseTo(3, 6);
   expect(cracks?.kind === 'cracks' && cracks.tags).toHaveLength(1);
+});
+
+test('edges that differ in nothing are one step, twice over; another tool is a step of its own', () => {
+  const edged = (abrasive: string): Doc =>
+    withCells(
+      hall(2),
+      ...[0, 1].map((i) => set(`pass:${String(i)}`, 'edgeMethod', 'hand_grinder')),
+      ...[0, 1].map((i) => set(`pass:${String(i)}`, 'edgeTimes', 1)),
+      set('pass:0', 'edgeAbrasive', 'cup_double'),
+      set('pass:1', 'edgeAbrasive', abrasive),
+    );
+  const times = (doc: Doc): number[] => stepsOf(doc).flatMap((step) => (step.kind === 'edges' ? [step.times] : []));
+  expect(times(edged('cup_double'))).toEqual([2]);
+  expect(times(edged('cup_turbo'))).toEqual([1, 1]);
+});
+
+test('upstands are on the card: what comes off before all else, what is prepared with the edges', () => {
+  const wall = { kind: 'wall' } as const;
+  const upstand = (treat: 'prepare' | 'remove') => ({ kind: 'stemWall', heightMm: 150, treat }) as const;
+  const slab = slabCells(rectangle(10_000, 8000), [
+    { ...wall, upstand: upstand('prepare') },
+    { ...wall, upstand: { ...upstand('remove'), kind: 'coveBase', heightMm: 100 } },
+    wall,
+    wall,
+  ]);
+  const steps = stepsOf(withCells(hall(1), slab));
+  expect(steps.map(({ kind }) => kind)).toEqual([
+    'upstands',
+    'finding',
+    'cracks',
+    'pass',
+    'upstands',
+    'edges',
+    'profile',
+    'release',
+  ]);
+  const said = steps.flatMap((step) => (step.kind === 'upstands' ? [stepText(step, 'metric', null)] : []));
+  expect(said).toEqual([
+    { main: 'Take off: cove base', more: '8.00 m, 100 mm high' },
+    { main: 'Upstands by hand: stem wall', more: '10.00 m, 150 mm high' },
+  ]);
+});
+
+test('floor that no machine gets to is told beside the tight spots', () => {
+  const edges = { kind: 'edges', of: 'zone:1', what: 'edges 1', method: 'hand_grinder', abrasive: null } as const;
+  const step = { ...edges, times: 1, metres: 20, tightTags: ['T1'], handM2: 9, cutOffM2: 7.3 };
+  expect(stepText(step, 'metric', null).more).toBe(
+    'Handheld grinder, segmented cup wheel, 20.00 m, and T1, and 7.30 m² no machine reaches',
+  );
 });
 
 test('every step has a tick of its own', () => {
