@@ -74,6 +74,12 @@ export function fittedTo(box: Box, view: View, marginPx = 48, turnDeg = 0): Came
   };
 }
 
+/** Whether a floor point lies in the view, and not within so many px of its rim. */
+export function isSeen(camera: Camera, view: View, at: Point, rimPx = 0): boolean {
+  const [x, y] = toScreen(camera, view, at);
+  return x >= rimPx && y >= rimPx && x <= view.widthPx - rimPx && y <= view.heightPx - rimPx;
+}
+
 /** The upright floor box that holds all that is seen. */
 export function seenBox(camera: Camera, view: View): Box {
   const corners = [

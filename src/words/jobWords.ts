@@ -7,6 +7,7 @@ export const jobText = {
   start: 'Start',
   startAsLabel: 'Start as',
   startAs: { garage: 'Garage', warehouse: 'Warehouse', showroom: 'Showroom', kitchen: 'Kitchen', blank: 'Blank' },
+  garageFloor: 'Garage floor',
   unnamed: (kind: string, day: string): string => `${kind} ${day}`,
   openFile: 'Open a file',
   yours: 'Your jobs',

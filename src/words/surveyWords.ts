@@ -212,6 +212,7 @@ export const surveyText = {
   nextStep: 'Done',
   edgesOf: 'Edges',
   allEdges: 'All edges',
+  doorwaysNext: 'All walls so far. Tap each edge that is a doorway, open, or a drop.',
   edgeN: (index: number): string => `Edge ${index}`,
   corners: (count: number): string => `${count} corners`,
   moved: (what: string, way: string, by: string): string => `${what} moved ${way} by ${by}`,

@@ -12,6 +12,7 @@ import { today } from '../today.ts';
 import { jobText } from '../../words/jobWords.ts';
 import { ui } from '../../words/uiWords.ts';
 import { dayOnly } from './shortDay.ts';
+import { usualZone, type FleetMachine } from './usualZone.ts';
 import { isInMemory, openJobById, showKept, theKeep } from './kept.ts';
 
 export type StartAs = NonNullable<Job['startedAs']>;
@@ -25,10 +26,14 @@ const FLEETS: Readonly<Record<StartAs, readonly string[]>> = {
   blank: FIRST_FLEET,
 };
 
-function fleetCells(startAs: StartAs): Cell[] {
+function fleetOf(startAs: StartAs): FleetMachine[] {
   const machines = FLEETS[startAs].flatMap((method) => defaultMachine(method) ?? []);
-  const orders = keysAfter(null, machines.length);
-  return machines.flatMap((machine, index) => cellsFor(newId('machine'), { ...machine, order: orders[index] ?? '' }));
+  return machines.map((machine) => ({ id: newId('machine'), machine }));
+}
+
+function fleetCells(fleet: readonly FleetMachine[]): Cell[] {
+  const orders = keysAfter(null, fleet.length);
+  return fleet.flatMap(({ id, machine }, index) => cellsFor(id, { ...machine, order: orders[index] ?? '' }));
 }
 
 /** Countries that build in feet and inches, by the language the device is set to (common practice, no source). */
@@ -39,13 +44,16 @@ function usualUnits(): 'metric' | 'imperial' {
 /** Makes a job and opens it at once. A name is not asked for: it can be given at any time. */
 export async function startJob(startAs: StartAs, name: string): Promise<void> {
   const keep = await theKeep();
+  const floor = newId('floor');
+  const fleet = fleetOf(startAs);
   const fields = {
     name: name.trim() === '' ? jobText.unnamed(jobText.startAs[startAs], dayOnly(Date.now())) : name.trim(),
     units: session().units ?? usualUnits(),
     startedAs: startAs,
     startedOn: today(),
+    floor,
     floorName: ui.groundFloor,
-    more: [...fleetCells(startAs), ...defaultRateCells(), ...defaultMoneyCells()],
+    more: [...fleetCells(fleet), ...usualZone(startAs, floor, fleet), ...defaultRateCells(), ...defaultMoneyCells()],
   };
   if (isInMemory(keep)) {
     const { id, opened } = startOfJob(keep, fields);

@@ -45,6 +45,8 @@ export interface NewJob extends Pick<Job, 'name' | 'units'> {
   readonly currency?: string;
   readonly startedAs?: Job['startedAs'];
   readonly startedOn?: string;
+  /** Its first floor: an id where what the job starts with speaks of it. */
+  readonly floor?: `floor:${string}`;
   /** What the first floor is called. */
   readonly floorName: string;
   /** Whatever else a job starts with: fleet, rates, prices. */
@@ -53,15 +55,20 @@ export interface NewJob extends Pick<Job, 'name' | 'units'> {
 
 /** The plan of a new job: the job and its first floor. */
 export function startOfJob(keep: Keep, fields: NewJob): { readonly id: RecordId; readonly opened: Opened } {
-  const { name, units, currency = 'USD', startedAs, startedOn, floorName, more = [] } = fields;
+  const {
+    name,
+    units,
+    currency = 'USD',
+    startedAs,
+    startedOn,
+    floorName,
+    floor = keep.newId('floor'),
+    more = [],
+  } = fields;
   const id = keep.newId('job');
   const [order = ''] = keysAfter(null, 1);
   const job: Job = { name, units, currency, ...(startedAs ? { startedAs } : {}), ...(startedOn ? { startedOn } : {}) };
-  const doc = applyCells(EMPTY_DOC, [
-    ...cellsFor(id, job),
-    ...cellsFor(keep.newId('floor'), { name: floorName, order }),
-    ...more,
-  ]);
+  const doc = applyCells(EMPTY_DOC, [...cellsFor(id, job), ...cellsFor(floor, { name: floorName, order }), ...more]);
   for (const [record, slots] of doc) {
     const fault = checkRecord(record, slots);
     if (fault) throw new Error(`${record}: ${fault}`);

@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState, type KeyboardEvent, type ReactElement, type Ref } from 'react';
+import { useEffect, useId, useState, type KeyboardEvent, type ReactElement, type Ref } from 'react';
 import css from './Field.module.css';
 import { cx } from '../look/cx.ts';
 import { useUnits } from '../plan.ts';
@@ -73,17 +73,21 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
   const units = useUnits();
   const [unit, setUnit] = useState<LengthUnit>(() => startUnit(kind, units));
   const shown = mm === null ? '' : props.rounded ? roundedForField(mm, unit) : lengthForField(mm, unit);
-  const [text, setText] = useState(shown);
+  // Null: what the owner holds. Whoever is told a value may keep the one it had: then that is what stands here.
+  const [typed, setText] = useState<string | null>(null);
+  const text = typed ?? shown;
   const [fault, setFault] = useState<string | null>(null);
-  const typing = useRef(false);
 
   useEffect(() => setUnit(startUnit(kind, units)), [kind, units]);
-  useEffect(() => {
-    // A live line must not write over what is being typed.
-    if (typing.current) return;
-    setText(shown);
-    setFault(null);
-  }, [shown]);
+  const [was, setWas] = useState(shown);
+  // Another value of its owner is an answer to a fault, but never writes over what is being typed.
+  if (shown !== was) {
+    setWas(shown);
+    if (fault) {
+      setText(null);
+      setFault(null);
+    }
+  }
 
   function read(next: string): { readonly mm: number | null } | { readonly fault: string } {
     if (next.trim() === '') return optional || mm === null ? { mm: null } : { mm };
@@ -101,8 +105,8 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
   }
 
   function set(): number | null | 'fault' {
-    typing.current = false;
     if (text === shown) {
+      setText(null);
       setFault(null);
       return mm;
     }
@@ -112,7 +116,7 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
       return 'fault';
     }
     setFault(null);
-    setText(answer.mm === null ? '' : lengthForField(answer.mm, unit));
+    setText(null);
     if (answer.mm !== mm) onSet(answer.mm);
     return answer.mm;
   }
@@ -122,8 +126,7 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
       const answer = set();
       if (answer !== 'fault') onEnter?.(answer);
     } else if (event.key === 'Escape') {
-      typing.current = false;
-      setText(shown);
+      setText(null);
       setFault(null);
     }
   }
@@ -132,7 +135,10 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
     const list = UNITS[kind];
     const next = list[(list.indexOf(unit) + 1) % list.length] ?? unit;
     setUnit(next);
-    if (mm !== null) setText(lengthForField(mm, next));
+    if (typed === null) return;
+    // A figure that is being typed was meant in the unit that is now chosen.
+    const parsed = parseLength(typed, next);
+    if (parsed.ok) onType?.(parsed.mm);
   }
 
   const words = fault ?? props.say ?? (mm === null || inline ? null : other(mm, kind, unit));
@@ -153,7 +159,7 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
           placeholder={props.placeholder}
           value={text}
           onChange={(event) => {
-            typing.current = true;
+            setFault(null);
             setText(event.target.value);
             const answer = read(event.target.value);
             if ('mm' in answer && answer.mm !== null) onType?.(answer.mm);

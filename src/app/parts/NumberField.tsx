@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState, type KeyboardEvent, type ReactElement } from 'react';
+import { useId, useState, type KeyboardEvent, type ReactElement } from 'react';
 import css from './Field.module.css';
 import { cx } from '../look/cx.ts';
 import { parseNumber } from '../../model/parseNumber.ts';
@@ -29,15 +29,19 @@ export function NumberField(props: NumberFieldProps): ReactElement {
   const { label, value, onSet, unit, min, max, decimals = 2, step = 1, optional = false, inline = false, say } = props;
   const id = useId();
   const shown = value === null ? '' : props.fixed ? value.toFixed(decimals) : String(Number(value.toFixed(decimals)));
-  const [text, setText] = useState(shown);
+  // Null: what the owner holds. Whoever is told a value may keep the one it had: then that is what stands here.
+  const [typed, setText] = useState<string | null>(null);
+  const text = typed ?? shown;
   const [fault, setFault] = useState<string | null>(null);
-  const typing = useRef(false);
-  useEffect(() => {
-    // A live figure must not write over what is being typed.
-    if (typing.current) return;
-    setText(shown);
-    setFault(null);
-  }, [shown]);
+  const [was, setWas] = useState(shown);
+  // Another value of its owner is an answer to a fault, but never writes over what is being typed.
+  if (shown !== was) {
+    setWas(shown);
+    if (fault) {
+      setText(null);
+      setFault(null);
+    }
+  }
 
   function judge(next: number): string | null {
     if (min !== undefined && next < min) return ui.numberTooSmall(min, unit);
@@ -46,23 +50,24 @@ export function NumberField(props: NumberFieldProps): ReactElement {
   }
   /** What the field holds now, or 'fault' when it could not be taken. */
   function set(next: string): number | null | 'fault' {
-    typing.current = false;
     if (next.trim() === shown) {
+      setText(null);
       setFault(null);
       return value;
     }
     if (next.trim() === '') {
+      setText(null);
       if (optional) onSet(null);
-      else setText(shown);
       return optional ? null : value;
     }
     const read = parseNumber(next, { negative: min === undefined || min < 0 });
     const wrong = read.ok ? judge(read.value) : numberFault(read.fault, read.what);
     setFault(wrong);
     if (!read.ok || wrong) return 'fault';
-    const taken = Number(read.value.toFixed(decimals));
-    onSet(taken);
-    return taken;
+    const number = Number(read.value.toFixed(decimals));
+    setText(null);
+    onSet(number);
+    return number;
   }
   function onKeyDown(event: KeyboardEvent): void {
     if (event.key === 'Enter') {
@@ -70,8 +75,7 @@ export function NumberField(props: NumberFieldProps): ReactElement {
       if (taken !== 'fault') props.onEnter?.(taken);
     }
     if (event.key === 'Escape') {
-      typing.current = false;
-      setText(shown);
+      setText(null);
       setFault(null);
     }
     if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return;
@@ -95,7 +99,7 @@ export function NumberField(props: NumberFieldProps): ReactElement {
           autoComplete="off"
           value={text}
           onChange={(event) => {
-            typing.current = true;
+            setFault(null);
             setText(event.target.value);
           }}
           onFocus={(event) => event.target.select()}

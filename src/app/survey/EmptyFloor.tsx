@@ -1,5 +1,6 @@
 import { useState, type ReactElement } from 'react';
 import css from './PlanCanvas.module.css';
+import { useLayout } from '../look/useLayout.ts';
 import { onFloor } from '../../model/doc.ts';
 import { FileButton } from '../jobs/FileButton.tsx';
 import { Button } from '../parts/Button.tsx';
@@ -14,30 +15,41 @@ import { addPage, PAGE_TYPES } from './page/addPage.ts';
 export function EmptyFloor(): ReactElement | null {
   const floor = useFloor();
   const tool = useSession((now) => now.tool);
+  // Who stands in the room with a phone has a tape; who sits at a desk has a plan.
+  const layout = useLayout();
+  const onPhone = layout === 'phone' || layout === 'phoneWide';
   const [answered, setAnswered] = useState(false);
   const empty = useDoc(
     (doc) =>
       floor !== null && onFloor(doc, 'page', floor.id).length === 0 && floorItems(doc, floor.id, 'metric').length === 0,
   );
   if (!empty || answered || tool !== 'pick') return null;
+  const plan = (
+    <FileButton
+      key="plan"
+      main={!onPhone}
+      size="site"
+      label={jobText.havePlan}
+      accept={PAGE_TYPES}
+      onFile={(file) => void addPage(file)}
+    />
+  );
+  const sketch = (
+    <Button
+      key="sketch"
+      kind={onPhone ? 'main' : 'plain'}
+      onClick={() => {
+        setAnswered(true);
+        arm('slab');
+      }}
+    >
+      {jobText.sketch}
+    </Button>
+  );
   return (
     <div className={css.question}>
       <EmptyState title={jobText.emptyTitle} sentence={jobText.emptySays}>
-        <FileButton
-          main
-          size="site"
-          label={jobText.havePlan}
-          accept={PAGE_TYPES}
-          onFile={(file) => void addPage(file)}
-        />
-        <Button
-          onClick={() => {
-            setAnswered(true);
-            arm('slab');
-          }}
-        >
-          {jobText.sketch}
-        </Button>
+        {onPhone ? [sketch, plan] : [plan, sketch]}
       </EmptyState>
     </div>
   );

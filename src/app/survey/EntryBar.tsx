@@ -1,23 +1,20 @@
-import { useEffect, useRef, useState, type ReactElement } from 'react';
+import type { ReactElement } from 'react';
 import css from './EntryBar.module.css';
 import { cx } from '../look/cx.ts';
-import type { Point } from '../../geometry/floorShape.ts';
 import type { RecordType } from '../../model/records/all.ts';
 import { nextTag, type TaggedType } from '../../edit/tags.ts';
 import { applyCells } from '../../model/doc.ts';
 import { hintSentence } from '../../words/handWords.ts';
 import { Button } from '../parts/Button.tsx';
 import { Figure } from '../parts/Figure.tsx';
-import { MeasureField } from '../parts/MeasureField.tsx';
-import { NumberField } from '../parts/NumberField.tsx';
 import { Tag } from '../parts/Tag.tsx';
 import { useDoc, useFloor, useUnits } from '../plan.ts';
 import { setSettings, useSession } from '../session.ts';
-import { fieldWords, surveyText, toolWords } from '../../words/surveyWords.ts';
+import { surveyText, toolWords } from '../../words/surveyWords.ts';
 import { send, startInMiddle, useHand } from './hand.ts';
 import { itemFields } from './itemFields.tsx';
 import { sizeFigure } from './itemLine.ts';
-import { onTyping } from './typing.ts';
+import { LineFields, TurnKeys, useTypedLine } from './LineFields.tsx';
 import { settingsOf } from './toolSettings.ts';
 
 /** Tools that go from point to point have a length and a turn to type. */
@@ -42,62 +39,6 @@ const TAGGED = new Set([
 function useNextTag(tool: string): string | null {
   const floor = useFloor();
   return useDoc((doc) => (floor && TAGGED.has(tool) ? nextTag(doc, floor.id, tool as RecordType as TaggedType) : null));
-}
-
-interface Typed {
-  /** The point that the line it was typed for starts from. */
-  readonly from: Point | null;
-  readonly lengthMm: number | null;
-  readonly turnDeg: number | null;
-}
-
-/**
- * Length and Turn of the next line. What is typed stands until Enter sets the point; else the live line shows. A point
- * set by the pointer leaves nothing of what was half typed for the one before.
- */
-function LineFields({ inline }: { readonly inline: boolean }): ReactElement {
-  const live = useHand((now) => now.draft?.live ?? null);
-  const from = useHand((now) => now.draft?.from ?? null);
-  const [kept, setKept] = useState<Typed>({ from: null, lengthMm: null, turnDeg: null });
-  const input = useRef<HTMLInputElement>(null);
-  useEffect(() => onTyping(() => input.current?.focus()), []);
-  const typed: Typed = kept.from === from ? kept : { from, lengthMm: null, turnDeg: null };
-
-  function set(lengthMm: number | null, turnDeg: number | null): void {
-    setKept({ from: null, lengthMm: null, turnDeg: null });
-    send({
-      kind: 'typed',
-      ...(lengthMm === null ? {} : { lengthMm }),
-      ...(turnDeg === null ? {} : { turnDeg }),
-    });
-    input.current?.focus();
-    input.current?.select();
-  }
-  return (
-    <>
-      <MeasureField
-        label={fieldWords.length}
-        mm={typed.lengthMm ?? live?.lengthMm ?? null}
-        optional
-        rounded={typed.lengthMm === null}
-        inline={inline}
-        inputRef={input}
-        onSet={(lengthMm) => setKept({ ...typed, lengthMm })}
-        onEnter={(lengthMm) => set(lengthMm, typed.turnDeg)}
-      />
-      <NumberField
-        label={fieldWords.turn}
-        unit="°"
-        value={typed.turnDeg ?? live?.turnDeg ?? null}
-        decimals={1}
-        fixed
-        optional
-        inline={inline}
-        onSet={(turnDeg) => setKept({ ...typed, turnDeg })}
-        onEnter={(turnDeg) => set(typed.lengthMm ?? live?.lengthMm ?? null, turnDeg)}
-      />
-    </>
-  );
 }
 
 /** How large the item in hand is by now, where a thumb draws it. */
@@ -126,6 +67,9 @@ export function EntryBar({
   const ItemFields = itemFields[tool];
   const settings = settingsOf(tool, all, units);
   const drawing = draft?.from !== null && draft?.from !== undefined;
+  const line = useTypedLine(!inline);
+  const pending = !inline && PATHS.has(tool) && line.lengthMm !== null;
+  const corners = draft?.own?.length ?? 0;
   const fields = (
     <div className={css.fields}>
       {tool === 'pick' && (
@@ -138,7 +82,7 @@ export function EntryBar({
           {surveyText.touchingToo}
         </label>
       )}
-      {PATHS.has(tool) && <LineFields inline={inline} />}
+      {PATHS.has(tool) && <LineFields line={line} inline={inline} />}
       {ItemFields && (
         <ItemFields key={tool} value={settings} inline={inline} entry onSet={(slots) => setSettings(tool, slots)} />
       )}
@@ -156,6 +100,7 @@ export function EntryBar({
           {!inline && <LiveSize tool={tool} />}
         </div>
         {fields}
+        {!inline && PATHS.has(tool) && corners > 1 && <TurnKeys line={line} />}
         {tool !== 'pick' && (
           <div className={css.buttons}>
             {!drawing && inline && (
@@ -168,13 +113,19 @@ export function EntryBar({
                 {surveyText.back}
               </Button>
             )}
-            <Button
-              size={inline ? 'desk' : 'site'}
-              kind={!inline && drawing ? 'main' : 'plain'}
-              onClick={() => send(drawing ? { kind: 'finish' } : { kind: 'cancel' })}
-            >
-              {drawing && !inline ? (surveyText.ends[tool] ?? surveyText.done) : surveyText.done}
-            </Button>
+            {pending ? (
+              <Button kind="main" onClick={() => line.set(line.lengthMm, line.turnDeg)}>
+                {surveyText.setPoint}
+              </Button>
+            ) : (
+              <Button
+                size={inline ? 'desk' : 'site'}
+                kind={!inline && drawing ? 'main' : 'plain'}
+                onClick={() => send(drawing ? { kind: 'finish' } : { kind: 'cancel' })}
+              >
+                {drawing && !inline ? (surveyText.ends[tool] ?? surveyText.done) : surveyText.done}
+              </Button>
+            )}
           </div>
         )}
       </div>

@@ -120,8 +120,8 @@ export function ItemSheet({ withDone = false }: { readonly withDone?: boolean })
       </div>
       {finding && <FindingHolds finding={finding} />}
       {finding && <div className={css.gap} />}
-      <Fields key={id} id={id} />
       {slab && <EdgesSection slab={slab} />}
+      <Fields key={id} id={id} />
       <div className={css.fields}>
         {typeOf(id) !== 'note' && (
           <TextField

@@ -38,7 +38,9 @@ function DeskRight(): ReactElement {
 /** What the hand is at: a line being drawn, else the picked item, else what the tool draws next, else the page. */
 function useSheet(): { readonly name: string; readonly sheet: ReactElement } {
   const tool = useSession((now) => now.tool);
-  const anyPicked = useSession((now) => now.picked.length > 0);
+  const picked = useSession((now) => now.picked);
+  // What was picked may be gone with an undo.
+  const anyPicked = useDoc((doc) => picked.some((id) => doc.has(id)));
   const drawing = useHand((now) => (now.draft?.from ?? null) !== null);
   if (tool !== 'pick' && (drawing || !anyPicked)) return { name: `entry ${tool}`, sheet: <EntryBar inline={false} /> };
   if (anyPicked) return { name: 'picked', sheet: <ItemSheet withDone={tool !== 'pick'} /> };

@@ -1,3 +1,5 @@
+import type { Point } from '../../geometry/floorShape.ts';
+
 /** "Fit" is asked for in the top bar and answered by whoever shows the plan. */
 const listeners = new Set<() => void>();
 
@@ -8,4 +10,17 @@ export function askFit(): void {
 export function onFit(on: () => void): () => void {
   listeners.add(on);
   return () => listeners.delete(on);
+}
+
+type Seer = (points: readonly Point[]) => void;
+const seers = new Set<Seer>();
+
+/** These points should be in sight: the plan moves only when one of them is not. */
+export function askToSee(points: readonly Point[]): void {
+  for (const on of seers) on(points);
+}
+
+export function onAskToSee(on: Seer): () => void {
+  seers.add(on);
+  return () => seers.delete(on);
 }

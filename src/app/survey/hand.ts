@@ -1,8 +1,10 @@
 import { create } from 'zustand';
 import type { View } from '../../canvas/camera.ts';
 import { handInput, type HandMove } from '../../canvas/handInput.ts';
+import type { Finger } from '../../canvas/input/gesture.ts';
 import type { Snap } from '../../canvas/snap/snap.ts';
 import type { Draft, Input, Step, ToolEnv } from '../../canvas/tools/tool.ts';
+import type { PickState } from '../../canvas/tools/pickTool.ts';
 import { toolOf, type AnyTool } from '../../canvas/tools/toolbox.ts';
 import { refusalSentence } from '../../words/handWords.ts';
 import { floorNow, newId, openNow, planStoreNow, previewCells, run, unitsNow } from '../plan.ts';
@@ -31,6 +33,19 @@ export const useHand = create<Hand>()(() => ({
 
 export function toolNow(): AnyTool {
   return toolOf(session().tool);
+}
+
+/** What a finger does now: with nothing begun, a tool for outlines frames a rectangle too. */
+export function fingerNow(): Finger {
+  const tool = toolNow();
+  const resting = (useHand.getState().draft?.from ?? null) === null;
+  return tool.finger === 'points' && tool.frames && resting ? 'frames' : tool.finger;
+}
+
+/** A corner is being dragged: a finger would cover it. */
+export function carriesCorner(): boolean {
+  const state = session().toolState as Partial<PickState> | null;
+  return session().tool === 'pick' && state?.at === 'carrying' && state.what === 'corner';
 }
 
 export function toolEnv(): ToolEnv | null {

@@ -2,17 +2,30 @@ import { useEffect, useRef, useState } from 'react';
 import { boxOf, type Box } from '../../geometry/box.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import { mapPoint } from '../../geometry/transform.ts';
-import { fittedTo, FIRST_CAMERA, type Camera, type View } from '../../canvas/camera.ts';
+import { fittedTo, FIRST_CAMERA, isSeen, pannedBy, type Camera, type View } from '../../canvas/camera.ts';
 import { planIndex } from '../../canvas/planIndex.ts';
 import { pageMatrix } from '../../edit/pageMap.ts';
 import type { RecordId } from '../../model/cell.ts';
 import { onFloor, type Doc } from '../../model/doc.ts';
 import { planStoreNow } from '../plan.ts';
 import { setCamera, useSession } from '../session.ts';
-import { onFit } from './fit.ts';
+import { onAskToSee, onFit } from './fit.ts';
 
 const MARGIN_PX = 56;
+const SMALL_MARGIN_PX = 32;
+const SCALE_BAR_PX = 36;
 const STILL_MS = 160;
+/** A point this near to the rim has no room for what stands beside it, px. */
+const TAKEN_PX = 16;
+/** What an empty floor shows: a two-car garage and the driveway before it, mm. */
+const ROOM_TO_BEGIN: Box = { minX: 0, minY: 0, maxX: 9000, maxY: 8000 };
+
+/** The box whole; on a small canvas above the scale bar too. */
+function fitted(box: Box, view: View, turnDeg = 0): Camera {
+  if (Math.min(view.widthPx, view.heightPx) >= 420) return fittedTo(box, view, MARGIN_PX, turnDeg);
+  const above = { ...view, heightPx: view.heightPx - SCALE_BAR_PX };
+  return pannedBy(fittedTo(box, above, SMALL_MARGIN_PX, turnDeg), 0, -SCALE_BAR_PX / 2);
+}
 
 /** Everything there is to see on a floor; null when that is nothing. */
 function floorBox(doc: Doc, floor: RecordId): Box | null {
@@ -52,11 +65,19 @@ export function useCamera(floor: RecordId | null, view: View): CameraHold {
     const fit = (): void => {
       touched.current = false;
       const box = floorBox(planStoreNow().getState(), floor);
-      const small = Math.min(view.widthPx, view.heightPx) < 420;
-      setCamera(floor, box ? fittedTo(box, view, small ? 30 : MARGIN_PX) : FIRST_CAMERA);
+      setCamera(floor, fitted(box ?? ROOM_TO_BEGIN, view));
     };
     if (!touched.current) fit();
     return onFit(fit);
+  }, [floor, view]);
+
+  useEffect(() => {
+    if (!floor) return;
+    return onAskToSee((points) => {
+      const now = useSession.getState().cameras[floor] ?? FIRST_CAMERA;
+      if (points.every((at) => isSeen(now, view, at, TAKEN_PX))) return;
+      setCamera(floor, fitted(boxOf(points), view, now.turnDeg));
+    });
   }, [floor, view]);
 
   function change(next: (camera: Camera) => Camera): void {

@@ -2,8 +2,9 @@ import { useEffect, useLayoutEffect, useRef } from 'react';
 import { MM_PER_IN, type Units } from '../../model/units.ts';
 import { pannedBy, toFloor, turnedAbout, zoomedAbout, type Camera, type View } from '../../canvas/camera.ts';
 import type { Gesture } from '../../canvas/input/gesture.ts';
+import { FINGER } from '../../canvas/look.ts';
 import { listenToPointers } from '../../canvas/input/pointer.ts';
-import { breakOff, leaveCanvas, sendMove, toolNow } from './hand.ts';
+import { breakOff, carriesCorner, fingerNow, leaveCanvas, sendMove } from './hand.ts';
 import { keysDown } from './useKeys.ts';
 
 /** How near counts as met, px. */
@@ -43,10 +44,13 @@ function onGesture(gesture: Gesture, now: PointerSetting): void {
       const { camera, view } = now;
       // A long press takes one more, as shift does with a keyboard.
       const long = gesture.kind === 'longPress';
+      const dragged = gesture.kind === 'drag' || gesture.kind === 'dragEnd';
+      const raised = gesture.pointer === 'touch' && dragged && carriesCorner();
+      const [x, y] = gesture.at;
       sendMove(
         {
           kind: gesture.kind === 'longPress' ? 'tap' : gesture.kind,
-          at: toFloor(camera, view, gesture.at),
+          at: toFloor(camera, view, raised ? [x, y - FINGER.abovePx] : gesture.at),
           shift: gesture.shift || long,
           pxPerMm: camera.pxPerMm,
           reachPx: REACH_PX[gesture.pointer],
@@ -54,10 +58,16 @@ function onGesture(gesture: Gesture, now: PointerSetting): void {
           gridMm: gridFor(camera.pxPerMm, now.units, now.tracing),
         },
         // The ring is shown while a finger aims; a tap sets the point where it is.
-        gesture.pointer === 'touch' && gesture.kind === 'move',
+        gesture.pointer === 'touch' && (gesture.kind === 'move' || (raised && gesture.kind === 'drag')),
       );
     }
   }
+}
+
+/** What was typed is taken before the plan is touched: a tap by finger takes the focus only after it is over. */
+function leaveField(): void {
+  const field = document.activeElement;
+  if (field instanceof HTMLElement && field.matches('input, textarea')) field.blur();
 }
 
 /** Joins the canvas element to the hand and the camera. */
@@ -68,7 +78,8 @@ export function usePointers(element: HTMLElement | null, setting: PointerSetting
   });
   useEffect(() => {
     if (!element) return;
-    return listenToPointers(element, {
+    element.addEventListener('pointerdown', leaveField, true);
+    const unlisten = listenToPointers(element, {
       gesture: (gesture) => onGesture(gesture, latest.current),
       wheel(meaning, at) {
         const { change, view } = latest.current;
@@ -76,8 +87,12 @@ export function usePointers(element: HTMLElement | null, setting: PointerSetting
         else change((camera) => zoomedAbout(camera, view, at, meaning.factor));
       },
       left: leaveCanvas,
-      finger: () => toolNow().finger,
+      finger: fingerNow,
       panning: () => keysDown.space,
     });
+    return () => {
+      element.removeEventListener('pointerdown', leaveField, true);
+      unlisten();
+    };
   }, [element]);
 }

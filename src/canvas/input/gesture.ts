@@ -8,6 +8,7 @@ import { FINGER } from '../look.ts';
  *   two fingers   pan, zoom and turn together; they never draw, and what one finger had begun is broken off
  *   a palm        does nothing while a pen is near
  *   a finger that sets points aims from beneath: the point stands above it, and is set when it lifts
+ *   a finger that may frame and moves off at once drags a rectangle; one that rests first aims
  */
 export type PointerKind = 'mouse' | 'pen' | 'touch';
 
@@ -77,8 +78,10 @@ const AIM_MS = 200;
 /** A palm lands just before or after the pen. */
 const PEN_NEAR_MS = 800;
 
-/** `finger`: whether the tool in hand sets points, or holds things where the finger is. */
-export function gestureStep(state: GestureState, input: GestureInput, finger: 'points' | 'holds'): GestureStep {
+/** What a finger does with the tool in hand: sets points, sets points or frames a rectangle, or holds things where it is. */
+export type Finger = 'points' | 'frames' | 'holds';
+
+export function gestureStep(state: GestureState, input: GestureInput, finger: Finger): GestureStep {
   if (input.kind === 'clock') return clockStep(state, input.timeMs, finger);
   const seen = input.pointer === 'pen' ? { ...state, penMs: input.timeMs } : state;
   switch (input.kind) {
@@ -118,7 +121,7 @@ function downStep(state: GestureState, input: PointerInput): GestureStep {
   return { state: { ...state, contacts }, out: [] };
 }
 
-function moveStep(state: GestureState, input: PointerInput, finger: 'points' | 'holds'): GestureStep {
+function moveStep(state: GestureState, input: PointerInput, finger: Finger): GestureStep {
   const was = state.contacts.find((contact) => contact.id === input.id);
   if (!was) {
     const hovers = state.contacts.length === 0 && input.pointer !== 'touch';
@@ -130,7 +133,8 @@ function moveStep(state: GestureState, input: PointerInput, finger: 'points' | '
   switch (state.doing) {
     case 'pressing': {
       if (gap(now.start, now.at) <= SLOP_PX[now.pointer]) return { state: next, out: [] };
-      if (aims(now, finger)) return { state: { ...next, doing: 'aiming' }, out: [meant('move', now, true)] };
+      if (aims(now, finger) && finger !== 'frames')
+        return { state: { ...next, doing: 'aiming' }, out: [meant('move', now, true)] };
       const start = { ...meant('dragStart', now, false), at: now.start };
       return { state: { ...next, doing: 'dragging' }, out: [start, meant('drag', now, false)] };
     }
@@ -148,7 +152,7 @@ function moveStep(state: GestureState, input: PointerInput, finger: 'points' | '
   }
 }
 
-function upStep(state: GestureState, input: PointerInput, finger: 'points' | 'holds'): GestureStep {
+function upStep(state: GestureState, input: PointerInput, finger: Finger): GestureStep {
   const was = state.contacts.find((contact) => contact.id === input.id);
   if (!was) return { state, out: [] };
   const now: Contact = { ...was, at: input.at, shift: input.shift };
@@ -186,7 +190,7 @@ function cancelStep(state: GestureState, input: PointerInput): GestureStep {
   return { state: { ...state, contacts, doing: contacts.length > 0 ? 'spent' : 'nothing' }, out };
 }
 
-function clockStep(state: GestureState, timeMs: number, finger: 'points' | 'holds'): GestureStep {
+function clockStep(state: GestureState, timeMs: number, finger: Finger): GestureStep {
   const [contact] = state.contacts;
   if (state.doing !== 'pressing' || !contact) return { state, out: [] };
   const heldMs = timeMs - contact.startMs;
@@ -198,8 +202,8 @@ function clockStep(state: GestureState, timeMs: number, finger: 'points' | 'hold
   return { state: { ...state, doing: 'spent' }, out: [meant('longPress', contact, false)] };
 }
 
-function aims(contact: Contact, finger: 'points' | 'holds'): boolean {
-  return contact.pointer === 'touch' && finger === 'points';
+function aims(contact: Contact, finger: Finger): boolean {
+  return contact.pointer === 'touch' && finger !== 'holds';
 }
 
 /** Something was sent to the tool that has not come to its end. */

@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/floorShape.ts';
-import { gestureStep, NO_GESTURE, type Gesture, type GestureInput, type PointerKind } from './gesture.ts';
+import { gestureStep, NO_GESTURE, type Gesture, type GestureInput, type PointerKind, type Finger } from './gesture.ts';
 import { wheelMeaning, type WheelMeaning } from './wheel.ts';
 
 /** What the canvas is told; screen px from its top left corner. */
@@ -9,7 +9,7 @@ export interface PointerEars {
   /** The pointer has left: nothing is hovered. */
   readonly left: () => void;
   /** Of the tool in hand. */
-  readonly finger: () => 'points' | 'holds';
+  readonly finger: () => Finger;
   /** The space bar is down. */
   readonly panning: () => boolean;
 }

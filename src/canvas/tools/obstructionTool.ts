@@ -69,6 +69,7 @@ function put(env: ToolEnv, state: PathState, shape: ObstructionShape): Step<Path
 export const obstructionTool: Tool<PathState> = {
   id: 'obstruction',
   finger: 'points',
+  frames: true,
   idle: polygon.idle,
   step(state, input, env): Step<PathState> {
     const sized = choiceSetting(env, 'form', FORMS) !== 'polygon';

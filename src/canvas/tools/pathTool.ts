@@ -32,6 +32,7 @@ export function pathTool(plan: PathPlan): Tool<PathState> {
   return {
     id: plan.id,
     finger: 'points',
+    ...(plan.closed ? { frames: true } : {}),
     idle: RESTING,
     step: (state, input, env) => pathStep(plan, state, input, env),
     draft: (state, env) => pathDraft(plan, state, env),

@@ -72,6 +72,8 @@ export interface Tool<S> {
   readonly aims?: readonly string[];
   /** A finger sets points from beneath (the point stands above it), or takes hold of things where it is. */
   readonly finger: 'points' | 'holds';
+  /** At rest a drag frames a rectangle, by finger too. */
+  readonly frames?: true;
   /** False: points stay where they are set (picks on a page's pixels). */
   readonly snaps?: false;
   readonly idle: S;

@@ -1,6 +1,7 @@
 import type { Point } from '../../geometry/floorShape.ts';
 import { pointToGrid } from '../../geometry/grid.ts';
 import { distance, isSame, minus } from '../../geometry/point.ts';
+import { signedArea } from '../../geometry/ring.ts';
 
 /*
  * Turn is what a person with a tape turns by at a corner: counted from the last edge, clockwise on the
@@ -21,6 +22,11 @@ export function lastHeadingDeg(points: readonly Point[]): number {
     if (from && to && !isSame(from, to)) return headingDeg(from, to);
   }
   return 0;
+}
+
+/** The square turn by which an outline goes round: right unless what is drawn goes round to the left. */
+export function squareTurnDeg(points: readonly Point[]): 90 | -90 {
+  return signedArea(points) < 0 ? -90 : 90;
 }
 
 /** Length and turn of the line from the last point to the cursor: what the two boxes show. */

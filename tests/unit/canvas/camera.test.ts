@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
   fittedTo,
+  isSeen,
   pannedBy,
   seenBox,
   toFloor,
@@ -83,4 +84,13 @@ test('turn is clockwise on the screen', () => {
   const [x, y] = toScreen(eye, view, [100, 0]);
   expect(x).toBeCloseTo(720, 9);
   expect(y).toBeCloseTo(550, 9);
+});
+
+test('a point is seen inside the view, and not within its rim', () => {
+  const eye: Camera = { middle: [0, 0], pxPerMm: 1, turnDeg: 0 };
+  const small = { widthPx: 200, heightPx: 100 };
+  expect(isSeen(eye, small, [99, 0])).toBe(true);
+  expect(isSeen(eye, small, [99, 0], 16)).toBe(false);
+  expect(isSeen(eye, small, [80, 30], 16)).toBe(true);
+  expect(isSeen(eye, small, [0, 51])).toBe(false);
 });

@@ -2,17 +2,19 @@ import { expect, test } from 'vitest';
 import {
   gestureStep,
   NO_GESTURE,
+  type Finger,
   type Gesture,
   type GestureInput,
   type PointerKind,
 } from '../../../src/canvas/input/gesture.ts';
+import { FINGER } from '../../../src/canvas/look.ts';
 
 /** Feeds events given as [kind, pointer, id, x, y, timeMs]; 'clock' needs only its time. */
 type Event =
   | readonly ['down' | 'move' | 'up' | 'cancel', PointerKind, number, number, number, number]
   | readonly ['clock', number];
 
-function play(events: readonly Event[], finger: 'points' | 'holds' = 'holds', pans = false): readonly Gesture[] {
+function play(events: readonly Event[], finger: Finger = 'holds', pans = false): readonly Gesture[] {
   let state = NO_GESTURE;
   const out: Gesture[] = [];
   for (const event of events) {
@@ -224,4 +226,33 @@ test('a pointer that the system takes away breaks off', () => {
       ['up', 'mouse', 9, 5, 5, 0],
     ]),
   ).toEqual([]);
+});
+
+test('with a tool that frames a finger that moves off at once drags a rectangle; one that rests first aims', () => {
+  const framed = play(
+    [
+      ['down', 'touch', 1, 40, 40, 0],
+      ['move', 'touch', 1, 80, 90, 60],
+      ['move', 'touch', 1, 200, 180, 300],
+      ['up', 'touch', 1, 200, 180, 400],
+    ],
+    'frames',
+  );
+  expect(places(framed)).toEqual([
+    ['dragStart', 40, 40],
+    ['drag', 80, 90],
+    ['drag', 200, 180],
+    ['dragEnd', 200, 180],
+  ]);
+  const aimed = play(
+    [
+      ['down', 'touch', 1, 40, 140, 0],
+      ['clock', 220],
+      ['move', 'touch', 1, 80, 190, 260],
+      ['up', 'touch', 1, 80, 190, 400],
+    ],
+    'frames',
+  );
+  expect(kinds(aimed)).toEqual(['move', 'move', 'tap']);
+  expect(places(aimed).at(-1)).toEqual(['tap', 80, 190 - FINGER.abovePx]);
 });

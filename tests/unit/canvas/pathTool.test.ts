@@ -6,6 +6,7 @@ import { findingTool } from '../../../src/canvas/tools/findingTool.ts';
 import { jointTool } from '../../../src/canvas/tools/jointTool.ts';
 import { outOfScopeTool } from '../../../src/canvas/tools/outOfScopeTool.ts';
 import { slabTool } from '../../../src/canvas/tools/slabTool.ts';
+import { squareTurnDeg } from '../../../src/canvas/tools/turns.ts';
 import { stepsTool } from '../../../src/canvas/tools/stepsTool.ts';
 import { wallTool } from '../../../src/canvas/tools/wallTool.ts';
 import { zoneTool } from '../../../src/canvas/tools/zoneTool.ts';
@@ -181,4 +182,16 @@ test('from three corners on the totals already count a slab that is being drawn,
 test('undo of what was drawn gives the start', () => {
   const played = play(slabTool, emptyPlan, 'sweep 0,0 5000,3000');
   expect(played.undo()).toEqual(emptyPlan);
+});
+
+test('an outline goes on square to the side it goes round by', () => {
+  const first = [
+    [0, 0],
+    [6000, 0],
+  ] as const;
+  expect(squareTurnDeg(first)).toBe(90);
+  expect(squareTurnDeg([...first, [6000, 4000]])).toBe(90);
+  expect(squareTurnDeg([...first, [6000, -4000]])).toBe(-90);
+  // A notch turned out to the left and the outline still goes round to the right.
+  expect(squareTurnDeg([...first, [6000, 1000], [7000, 1000], [7000, 4000]])).toBe(90);
 });

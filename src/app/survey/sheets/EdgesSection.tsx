@@ -62,12 +62,14 @@ function EdgeFields({
 export function EdgesSection({ slab }: { readonly slab: Held<'slab'> }): ReactElement {
   const units = useUnits();
   const edges = useSession((now) => now.pickedEdges);
+  const allWalls = slab.outline.every(({ edge }) => edge.kind === 'wall' && (edge.tag ?? '') === '');
   const toggle = (edge: number, shift: boolean): void => {
     const rest = shift ? edges.filter((one) => one !== edge) : [];
     pick([slab.id], edges.includes(edge) && (shift || edges.length === 1) ? rest : [...rest, edge]);
   };
   return (
     <DockSection title={surveyText.edgesOf} right={surveyText.corners(slab.outline.length)} className={cx(css.flush)}>
+      {allWalls && <p className={css.next}>{surveyText.doorwaysNext}</p>}
       <ul className={css.list}>
         {slab.outline.map(({ edge }, index) => (
           // Edges have no name but their place.
