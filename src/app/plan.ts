@@ -104,16 +104,26 @@ export function useDoc<T>(select: (doc: Doc) => T): T {
   return select(useSyncExternalStore(store.subscribe, store.getState));
 }
 
+/** Numbers of another floor are no numbers of this one: after a change of floor there are none until its own come. */
 export function useTakeoff(): { readonly takeoff: Takeoff | null; readonly stale: boolean; readonly preview: boolean } {
   const store = usePlanStore();
   useSyncExternalStore(store.subscribe, store.getState);
+  const floor = useFloor();
   const { takeoff, answerTick, preview } = useShown();
-  return { takeoff, stale: answerTick < store.tick(), preview };
+  return { takeoff: ofFloor(takeoff, floor), stale: answerTick < store.tick(), preview };
 }
 
 /** The takeoff of the plan itself, while a preview is shown. */
 export function useSettledTakeoff(): Takeoff | null {
-  return useShown((shown) => shown.settled);
+  const floor = useFloor();
+  return ofFloor(
+    useShown((shown) => shown.settled),
+    floor,
+  );
+}
+
+function ofFloor(takeoff: Takeoff | null, floor: Held<'floor'> | null): Takeoff | null {
+  return takeoff && takeoff.floor === floor?.id ? takeoff : null;
 }
 
 export function useJob(): Held<'job'> | null {

@@ -1,8 +1,8 @@
 import { Tabs } from '@base-ui/react/tabs';
-import type { ReactElement } from 'react';
+import { useEffect, type ReactElement } from 'react';
 import css from './JobScreen.module.css';
 import { useLayout, type Layout } from '../look/useLayout.ts';
-import { useJob } from '../plan.ts';
+import { measureFloor, useFloor, useJob } from '../plan.ts';
 import { goTo, useSession, type Stage } from '../session.ts';
 import { CrewStage } from '../crew/CrewStage.tsx';
 import { HandoverStage } from '../handover/HandoverStage.tsx';
@@ -76,6 +76,14 @@ function StageDocks({ stage, layout }: { readonly stage: Stage; readonly layout:
   );
 }
 
+/** In every stage: also where no plan is drawn, its numbers are those of the floor that is shown. */
+function useMeasuredFloor(): void {
+  const floor = useFloor()?.id ?? null;
+  useEffect(() => {
+    if (floor) measureFloor(floor);
+  }, [floor]);
+}
+
 /** One job on the screen: the bar, the stage's docks about the plan, and what it adds up to. */
 export function JobScreen(): ReactElement {
   const layout = useLayout();
@@ -83,6 +91,7 @@ export function JobScreen(): ReactElement {
   const why = useSession((now) => now.why) !== null;
   const panel = useSession((now) => now.panel);
   const job = useJob();
+  useMeasuredFloor();
   return (
     <Tabs.Root value={stage} onValueChange={(next: Stage) => goTo(next)} className={css.screen}>
       <TopBar layout={layout} />

@@ -9,7 +9,7 @@ import { planView } from '../../canvas/paint/view.ts';
 import { applyCells, type Doc } from '../../model/doc.ts';
 import { snapWords } from '../../words/handWords.ts';
 import { useKept } from '../jobs/kept.ts';
-import { measureFloor, useDoc, useFloor, useOpen, useTakeoff, useUnits } from '../plan.ts';
+import { useDoc, useFloor, useTakeoff, useUnits } from '../plan.ts';
 import { useSession } from '../session.ts';
 import { EmptyFloor } from './EmptyFloor.tsx';
 import { toolNow, useHand } from './hand.ts';
@@ -69,7 +69,6 @@ function onDrop(event: DragEvent): void {
 /** The plan, and the hand on it. Screen readers get the list of items instead. */
 export function PlanCanvas({ className }: { readonly className?: string | undefined }): ReactElement {
   const floor = useFloor();
-  const job = useOpen();
   const units = useUnits();
   const stage = useSession((now) => now.stage);
   const images = useKept((now) => now.images);
@@ -85,9 +84,6 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
   const cursor = useHand((now) => now.draft?.cursor) ?? 'default';
 
   const floorId = floor?.id ?? null;
-  useEffect(() => {
-    if (floorId && job) measureFloor(floorId);
-  }, [floorId, job]);
   useEffect(() => useHand.setState({ view }), [view]);
   const zoom = useCallback(
     (factor: number) => change((now) => zoomedAbout(now, view, [view.widthPx / 2, view.heightPx / 2], factor)),
