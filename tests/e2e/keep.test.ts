@@ -144,7 +144,7 @@ describe('a full disk', () => {
     expect(await page.evaluate(() => window.keepPage.levelInFile())).toBe(1);
     expect(await page.evaluate((name) => window.keepPage.imageSize(name ?? ''), hash)).toBe(2_000_000);
     // Not closed while something would be lost.
-    expect(await page.evaluate(() => window.keepPage.close())).toBe('notSaved');
+    expect(await page.evaluate(() => window.keepPage.close())).toBe(false);
 
     await limitRoom(session, SECURE);
     await page.evaluate(() => window.keepPage.drag(2));

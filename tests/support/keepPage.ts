@@ -76,7 +76,7 @@ const keepPage = {
     if (!answer.ok) throw new Error(answer.fault);
     return recordsOf(answer.opened.doc, 'floor')[0]?.level ?? null;
   },
-  close: async (): Promise<string> => (await opened().close()).at,
+  close: (): Promise<boolean> => opened().close(),
   list: async (): Promise<string[]> => (await listJobs(keep)).map((row) => row.name),
 };
 export type KeepPage = typeof keepPage;

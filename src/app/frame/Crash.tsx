@@ -1,6 +1,8 @@
 import { Component, type ErrorInfo, type ReactNode } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
+import { saveFile } from '../jobs/jobActions.ts';
+import { useKept } from '../jobs/kept.ts';
 import { ui } from '../../words/uiWords.ts';
 
 /**
@@ -22,6 +24,7 @@ export class Crash extends Component<{ readonly children: ReactNode }, { readonl
     if (!this.state.fault) return this.props.children;
     return (
       <EmptyState title={ui.app} sentence={ui.crash}>
+        {useKept.getState().save.at === 'notSaved' && <Button onClick={saveFile}>{ui.saveNow}</Button>}
         <Button kind="main" onClick={() => location.reload()}>
           {ui.reload}
         </Button>

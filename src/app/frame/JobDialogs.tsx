@@ -8,6 +8,7 @@ import { Row } from '../parts/Row.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { jobText } from '../../words/jobWords.ts';
 import { ui } from '../../words/uiWords.ts';
+import { LeaveDialog } from './LeaveDialog.tsx';
 
 interface NameDialogProps {
   readonly title: string;
@@ -71,6 +72,7 @@ export function JobDialogs(): ReactElement | null {
   const floor = useFloor();
   const floorCount = useDoc((doc) => recordsOf(doc, 'floor').length);
   if (panel === 'aside') return <AsideDialog />;
+  if (panel === 'leave') return <LeaveDialog />;
   if (panel === 'rename' && job) {
     const onName = (name: string): boolean => run('setField', { id: job.id, slot: 'name', value: name });
     return <NameDialog title={ui.rename.title} label={ui.rename.label} start={job.name} onName={onName} />;

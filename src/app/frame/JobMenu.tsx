@@ -8,7 +8,8 @@ import { redo, useDoc, useFloor, useJob, useSteps, useUnits } from '../plan.ts';
 import { openPanel, setTheme, setUnits, showFloor, useSession, type Theme, type Units } from '../session.ts';
 import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { closeJob, saveCrewCopy, saveFile, useCopyLine } from '../jobs/jobActions.ts';
+import { saveCrewCopy, saveFile, useCopyLine } from '../jobs/jobActions.ts';
+import { closeJob } from '../jobs/kept.ts';
 import { ui } from '../../words/uiWords.ts';
 
 const THEMES: readonly Theme[] = ['device', 'light', 'dark', 'daylight'];
@@ -98,7 +99,7 @@ export function JobMenuItems({ withRedo = false }: { readonly withRedo?: boolean
       <Menu.Separator className={menu.rule} />
       <DeviceChoices />
       <Menu.Separator className={menu.rule} />
-      <Menu.Item className={menu.item} onClick={closeJob}>
+      <Menu.Item className={menu.item} onClick={() => void closeJob()}>
         {ui.menu.jobs}
       </Menu.Item>
     </>

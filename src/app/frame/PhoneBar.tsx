@@ -7,7 +7,7 @@ import { useJob } from '../plan.ts';
 import { goTo, STAGES, useSession } from '../session.ts';
 import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { closeJob } from '../jobs/jobActions.ts';
+import { closeJob } from '../jobs/kept.ts';
 import { askFit } from '../survey/fit.ts';
 import { ui } from '../../words/uiWords.ts';
 import { JobMenuItems } from './JobMenu.tsx';
@@ -46,7 +46,7 @@ function StageMenu(): ReactElement {
 export function PhoneBar(): ReactElement {
   return (
     <header className={css.top}>
-      <button type="button" className={css.back} onClick={closeJob} aria-label={ui.backToJobs}>
+      <button type="button" className={css.back} onClick={() => void closeJob()} aria-label={ui.backToJobs}>
         <Icon name="back" />
       </button>
       <StageMenu />

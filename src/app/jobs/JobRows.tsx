@@ -20,6 +20,7 @@ import { say } from '../session.ts';
 import { jobText, loadFault, placeFault } from '../../words/jobWords.ts';
 import { ui } from '../../words/uiWords.ts';
 import { isInMemory, openJobById, theKeep } from './kept.ts';
+import { oneAtATime } from './oneAtATime.ts';
 import { shortDay } from './shortDay.ts';
 
 function whereItIs(job: ListedJob): string {
@@ -51,7 +52,7 @@ function JobLine({ job, onChanged, onRename }: RowProps): ReactElement {
   }
   return (
     <li className={css.line}>
-      <button type="button" className={css.job} onClick={() => void openJobById(job.id)}>
+      <button type="button" className={css.job} onClick={() => void oneAtATime(() => openJobById(job.id))}>
         <b>
           {job.name}
           {job.copy === 'crew' && <small>{jobText.crewCopy}</small>}
@@ -70,10 +71,10 @@ function JobLine({ job, onChanged, onRename }: RowProps): ReactElement {
               <Menu.Item className={menu.item} onClick={onRename}>
                 {jobText.rename}
               </Menu.Item>
-              <Menu.Item className={menu.item} onClick={() => void duplicate()}>
+              <Menu.Item className={menu.item} onClick={() => void oneAtATime(duplicate)}>
                 {jobText.duplicate}
               </Menu.Item>
-              <Menu.Item className={menu.item} onClick={() => void remove()}>
+              <Menu.Item className={menu.item} onClick={() => void oneAtATime(remove)}>
                 {jobText.remove}
               </Menu.Item>
             </Menu.Popup>
@@ -100,7 +101,11 @@ function RenameDialog({ job, onClose }: { readonly job: ListedJob; readonly onCl
       foot={
         <>
           <Button onClick={onClose}>{ui.cancel}</Button>
-          <Button kind="main" blocked={name.trim() === '' ? ui.needsName : null} onClick={() => void rename()}>
+          <Button
+            kind="main"
+            blocked={name.trim() === '' ? ui.needsName : null}
+            onClick={() => void oneAtATime(rename)}
+          >
             {ui.rename.do}
           </Button>
         </>

@@ -12,6 +12,7 @@ import { ui } from '../../words/uiWords.ts';
 import { FileButton } from './FileButton.tsx';
 import { JobRows } from './JobRows.tsx';
 import { isInMemory, openJobById, theKeep } from './kept.ts';
+import { oneAtATime } from './oneAtATime.ts';
 import { openDemo, openJobFile, type SameJob } from './openFile.ts';
 import { SameJobDialog } from './SameJobDialog.tsx';
 import { startJob, type StartAs } from './startJob.ts';
@@ -31,7 +32,7 @@ function NewJob(): ReactElement {
         onChoose={setStartAs}
       />
       <TextField label={jobText.newJobName} value={name} onSet={setName} onType={setName} />
-      <Button kind="main" wide onClick={() => void startJob(startAs, name)}>
+      <Button kind="main" wide onClick={() => void oneAtATime(() => startJob(startAs, name))}>
         {jobText.newJob}
       </Button>
     </section>
@@ -44,7 +45,7 @@ function useJobInAddress(): void {
     const id = location.hash.slice(1);
     if (!id.startsWith('job:')) return;
     history.replaceState(null, '', location.pathname + location.search);
-    void openJobById(id);
+    void oneAtATime(() => openJobById(id));
   }, []);
 }
 
@@ -65,7 +66,7 @@ export function JobsScreen(): ReactElement {
       <header className={css.top}>
         <Mark width={34} />
         <h1>{ui.app}</h1>
-        <FileButton label={jobText.openFile} accept=".slabtooth" onFile={(file) => void open(file)} />
+        <FileButton label={jobText.openFile} accept=".slabtooth" onFile={(file) => void oneAtATime(() => open(file))} />
       </header>
       <NoticeStrip />
       <main className={css.main}>
@@ -78,7 +79,7 @@ export function JobsScreen(): ReactElement {
             <ul>
               {demos.map(([file, { name, more }]) => (
                 <li key={file}>
-                  <Row words={<b>{name}</b>} more={more} onPick={() => void openDemo(file)} />
+                  <Row words={<b>{name}</b>} more={more} onPick={() => void oneAtATime(() => openDemo(file))} />
                 </li>
               ))}
             </ul>

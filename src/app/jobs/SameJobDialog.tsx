@@ -3,6 +3,7 @@ import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { jobText } from '../../words/jobWords.ts';
 import { openJobById } from './kept.ts';
+import { oneAtATime } from './oneAtATime.ts';
 import { openAsNew, putInPlace, type SameJob } from './openFile.ts';
 
 export function SameJobDialog({
@@ -15,7 +16,7 @@ export function SameJobDialog({
   const then = (work: () => Promise<unknown>): (() => void) => {
     return () => {
       onClose();
-      void work();
+      void oneAtATime(work);
     };
   };
   return (

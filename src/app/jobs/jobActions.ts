@@ -8,8 +8,6 @@ import { ui } from '../../words/uiWords.ts';
 import { noteSaved, useKept } from './kept.ts';
 import { shortDay } from './shortDay.ts';
 
-export { closeJob } from './kept.ts';
-
 /** True when the file has been written, false when the person left the picker without choosing a place. */
 async function toDisk({ fileName, bytes }: WrittenFile): Promise<boolean> {
   const blob = new Blob([new Uint8Array(bytes)], { type: 'application/octet-stream' });

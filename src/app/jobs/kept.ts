@@ -6,10 +6,11 @@ import { forgetLongRemoved } from '../keep/jobList.ts';
 import { openJob as openKeptJob, type KeptJob } from '../keep/openJob.ts';
 import type { SaveState } from '../keep/saveFault.ts';
 import { setReadOnly, showJob } from '../plan.ts';
-import { restSession, say, showFloor } from '../session.ts';
+import { openPanel, restSession, say, showFloor } from '../session.ts';
 import { workerPort } from '../workerPort.ts';
 import { recordsOf } from '../../model/doc.ts';
-import { jobText, loadFault } from '../../words/jobWords.ts';
+import { loadFault } from '../../words/jobWords.ts';
+import { ui } from '../../words/uiWords.ts';
 
 /** The job that is open, as this browser keeps it. */
 interface Kept {
@@ -30,12 +31,15 @@ export const useKept = create<Kept>()(() => ({
 }));
 
 let keep: Promise<Keep> | null = null;
+/** A job that is let go no longer speaks for the screen. */
+let letGo: readonly (() => void)[] = [];
 
 /** The browser's database; where it has none, jobs stay in memory and say so. */
 export function theKeep(): Promise<Keep> {
   keep ??= openKeep().then(
     async (opened) => {
-      await forgetLongRemoved(opened);
+      // What cannot be forgotten today (a full disk) is forgotten another day.
+      await forgetLongRemoved(opened).catch(() => undefined);
       return opened;
     },
     () => keepNothing(),
@@ -60,13 +64,16 @@ async function readRow(id: string): Promise<void> {
 export function showKept(job: KeptJob): void {
   const images = pageImages((hash) => job.image(hash));
   useKept.setState({ job, images, save: job.saveState(), row: null, asks: false });
-  job.onReadOnly(setReadOnly);
-  job.onSaveState((save) => {
-    useKept.setState({ save });
-    if (save.at === 'saved') void readRow(job.id);
-  });
+  letGo = [
+    job.onReadOnly(setReadOnly),
+    job.onSaveState((save) => {
+      useKept.setState({ save });
+      if (save.at === 'saved') void readRow(job.id);
+    }),
+  ];
   restSession();
-  showJob({ id: job.id, store: job.store, port: workerPort(), readOnly: job.readOnly() });
+  const port = workerPort(() => say(ui.takeoffStopped, { words: ui.reload, run: () => location.reload() }));
+  showJob({ id: job.id, store: job.store, port, readOnly: job.readOnly() });
   showFloor(recordsOf(job.store.getState(), 'floor')[0]?.id ?? null);
   history.replaceState(null, '', `#${job.id}`);
   void readRow(job.id);
@@ -82,15 +89,23 @@ export async function openJobById(id: string): Promise<boolean> {
   return true;
 }
 
-/** Back to the list. What is still being written is waited for before the job is let go. */
-export function closeJob(): void {
+/** Back to the list. While leaving would lose edits, the job stays on the screen and a dialog offers to save a file. */
+export async function closeJob(dropUnsaved = false): Promise<void> {
   const { job, images } = useKept.getState();
+  if (!job) return;
+  if (!(await job.close(dropUnsaved))) {
+    openPanel('leave');
+    return;
+  }
+  // A second tap on the way out has done all of it already.
+  if (useKept.getState().job !== job) return;
+  for (const stop of letGo) stop();
+  letGo = [];
   showJob(null);
   restSession();
   useKept.setState({ job: null, images: null, save: { at: 'saved' }, row: null, asks: false });
   history.replaceState(null, '', location.pathname + location.search);
   images?.close();
-  void job?.close().catch(() => say(jobText.closeFailed));
 }
 
 export async function noteSaved(): Promise<void> {

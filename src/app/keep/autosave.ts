@@ -111,7 +111,8 @@ export function autosave(setup: AutosaveSetup): Autosave {
   function flush(): Promise<void> {
     if (isIdle()) return running ?? Promise.resolve();
     if (!setup.mayWrite()) {
-      becomeNotSaved(new TakenOver());
+      // Pictures of a job that may only be read wait for nobody.
+      if (changes.length > 0) becomeNotSaved(new TakenOver());
       return Promise.resolve();
     }
     running ??= run().finally(() => {

@@ -134,9 +134,11 @@ export async function renameJob(keep: Keep, id: string, name: string): Promise<J
     if (why) return { ok: false, fault: why === 'otherTab' ? 'openElsewhere' : 'newerFile' };
     const record = [...job.store.getState().keys()].find((key) => key.startsWith('job:'));
     if (record) job.store.commit('renameJob', [[record, 'name', name]]);
-    return { ok: true, id: id as RecordId };
+    await job.flush();
+    const state = job.saveState();
+    return state.at === 'notSaved' ? { ok: false, fault: state.fault } : { ok: true, id: id as RecordId };
   } finally {
-    await job.close();
+    await job.close(true);
   }
 }
 

@@ -47,10 +47,10 @@ export interface KeptJob {
   /** Quarantined records of the file and those that came later. */
   quarantine(): Quarantine;
   /**
-   * Closes the job when all of it is in the database or in a file. Else it stays open and answers 'notSaved', so that
-   * the person can save a file first; opened again, it is found as it was left. `dropUnsaved` closes it all the same.
+   * Closes the job when all of it is in the database or in a file, and answers true. Else it stays open and answers
+   * false, so that the person can save a file first; `dropUnsaved` closes it all the same.
    */
-  close(dropUnsaved?: boolean): Promise<SaveState>;
+  close(dropUnsaved?: boolean): Promise<boolean>;
 }
 
 export interface WrittenFile {
@@ -66,22 +66,17 @@ export type OpenJob =
   | { readonly ok: true; readonly job: KeptJob }
   | { readonly ok: false; readonly fault: LoadFault; readonly what: string };
 
-/** Jobs of this page that could not be closed because the database does not hold all of them. */
-const leftOpen = new Map<string, KeptJob>();
-
 export async function openJob(keep: Keep, id: string): Promise<OpenJob> {
-  const left = leftOpen.get(`${keep.name}/${id}`);
-  if (left) {
-    leftOpen.delete(`${keep.name}/${id}`);
-    return { ok: true, job: left };
-  }
   const loaded = await loadJob(keep, id);
   if (!loaded.ok) return loaded;
   const { opened, tick, row } = loaded;
   return { ok: true, job: await keptJob(keep, id, opened, tick, row.seq) };
 }
 
-/** A job that no database keeps (see `keepNothing`): its edits stay in memory until they are saved as a file. */
+/**
+ * A job that the database did not take, or that has none (see `keepNothing`): its edits stay in memory until they are
+ * saved as a file. Where there is a database, the job goes into it as soon as there is room.
+ */
 export function jobInMemory(keep: Keep, id: string, opened: Opened, images: Images = new Map()): Promise<KeptJob> {
   return keptJob(keep, id, opened, 0, 0, images, true);
 }
@@ -93,8 +88,9 @@ async function keptJob(
   tick: number,
   startSeq: number,
   startImages: Images = new Map(),
-  inMemory = false,
+  isNew = false,
 ): Promise<KeptJob> {
+  const hasDatabase = keep.name !== '';
   const store = planStore({ doc: opened.doc, quarantine: opened.quarantine, device: keep.device, tick });
   const readOnlyListeners = new Set<(why: ReadOnly) => void>();
   const news = new BroadcastChannel(`${keep.name}/written`);
@@ -158,7 +154,7 @@ async function keptJob(
     void saving.flush();
   }
 
-  if (inMemory) writing = true;
+  if (!hasDatabase) writing = true;
   else if (!opened.readOnly) {
     lock = await takeWriteLock(keep, id, {
       onHeld: () => void startWriting(),
@@ -169,6 +165,7 @@ async function keptJob(
     });
     if (lock.held()) await startWriting();
   }
+  if (isNew && hasDatabase && !opened.readOnly) saving.takeSnapshot();
   for (const [hash, { bytes, extension }] of startImages) saving.addImage(imageRow(id, bytes, extension, hash));
 
   store.onChange((change) => {
@@ -178,7 +175,7 @@ async function keptJob(
     if (event.data === id && !writing) void catchUp();
   });
 
-  const pictures = jobPictures(inMemory ? null : keep, id, saving);
+  const pictures = jobPictures(hasDatabase ? keep : null, id, saving);
   const stopWatching = watchPageLife({ onHide: () => void saving.flush(), wouldLose });
 
   function wouldLose(): boolean {
@@ -198,7 +195,7 @@ async function keptJob(
     };
   }
 
-  const kept: KeptJob = {
+  return {
     id,
     store: guardedStore(store, readOnly),
     head: opened.head,
@@ -218,25 +215,21 @@ async function keptJob(
     writeCrewFile: () => writtenFile('crew'),
     async copySaved(file) {
       seqInFile = Math.max(seqInFile, file.seq);
-      if (!inMemory) await noteCopy(keep, id, { fileName: file.fileName, seq: file.seq });
+      if (!hasDatabase) return;
+      // The file is there: that a full disk keeps the job list from knowing it is no loss.
+      await noteCopy(keep, id, { fileName: file.fileName, seq: file.seq }).catch(() => undefined);
     },
     quarantine,
     async close(dropUnsaved = false) {
       await saving.flush();
-      const state = saving.state();
-      if (closed) return state;
-      if (wouldLose() && !dropUnsaved) {
-        leftOpen.set(`${keep.name}/${id}`, kept);
-        return state;
-      }
+      if (closed) return true;
+      if (wouldLose() && !dropUnsaved) return false;
       closed = true;
-      leftOpen.delete(`${keep.name}/${id}`);
       saving.stop();
       lock?.release();
       news.close();
       stopWatching();
-      return state;
+      return true;
     },
   };
-  return kept;
 }

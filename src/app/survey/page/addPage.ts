@@ -3,6 +3,7 @@ import { useKept } from '../../jobs/kept.ts';
 import { floorNow, newId, run } from '../../plan.ts';
 import { say, trueThe } from '../../session.ts';
 import { pageText } from '../../../words/pageWords.ts';
+import { ui } from '../../../words/uiWords.ts';
 import { askFit } from '../fit.ts';
 import { imageSize } from './imageSize.ts';
 
@@ -20,21 +21,28 @@ interface ReadImage {
 async function readImage(file: File): Promise<ReadImage | null> {
   const { job } = useKept.getState();
   if (!job) return null;
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  const size = imageSize(bytes);
-  if (!size) {
-    say(pageText.wrongType(file.name));
-    return null;
-  }
-  if (size.widthPx * size.heightPx > MOST_PIXELS) {
-    say(pageText.tooLarge(Math.round((size.widthPx * size.heightPx) / 1e6)));
+  const readOnly = job.readOnly();
+  if (readOnly) {
+    say(ui.readOnlyRefusal[readOnly]);
     return null;
   }
   try {
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const size = imageSize(bytes);
+    if (!size) {
+      say(pageText.wrongType(file.name));
+      return null;
+    }
+    if (size.widthPx * size.heightPx > MOST_PIXELS) {
+      say(pageText.tooLarge(Math.round((size.widthPx * size.heightPx) / 1e6)));
+      return null;
+    }
     const bitmap = await createImageBitmap(new Blob([bytes]));
     // The drawn size: a turned photograph is as wide as it is seen.
     const { width, height } = bitmap;
     bitmap.close();
+    // The job was left while the picture was unpacked.
+    if (useKept.getState().job !== job) return null;
     const hash = job.addImage(bytes);
     if (hash) return { hash, widthPx: width, heightPx: height, name: file.name };
   } catch {
