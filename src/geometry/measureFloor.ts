@@ -36,6 +36,15 @@ import { type ZoneFaces, facesByZone } from './zoneFaces.ts';
  * Never throws: what cannot be measured is a fault that names its record.
  */
 export function measureFloor(given: FloorShape, memory?: MeasureMemory): FloorMeasure {
+  return recalled(
+    memory?.wholes,
+    () => JSON.stringify(given),
+    () => measured(given, memory),
+    [],
+  );
+}
+
+function measured(given: FloorShape, memory: MeasureMemory | undefined): FloorMeasure {
   const { shape: sound, faults } = soundShape(given);
   const shape = welded(sound);
   const clips = notedClips(faults);

@@ -1,12 +1,13 @@
-import type { GeometryFault } from './floorShape.ts';
+import type { FloorMeasure, GeometryFault } from './floorShape.ts';
 import type { MachineWork } from './machineWork.ts';
 import type { NetFloor } from './netFloor.ts';
 
 /**
  * What stays the same from one measure to the next: while a crack or a zone is dragged, the net floor and
- * the reach of each machine do. Hand the same memory to each call; answers do not change, only their time.
+ * the reach of each machine do; while rates or answers change, all of it does. Hand the same memory to each call; answers do not change, only their time.
  */
 export interface MeasureMemory {
+  readonly wholes: Map<string, Kept<FloorMeasure>>;
   readonly floors: Map<string, Kept<NetFloor>>;
   readonly works: Map<string, Kept<MachineWork>>;
 }
@@ -20,7 +21,7 @@ interface Kept<T> {
 const MOST = 12;
 
 export function measureMemory(): MeasureMemory {
-  return { floors: new Map(), works: new Map() };
+  return { wholes: new Map(), floors: new Map(), works: new Map() };
 }
 
 /** The value kept under a key, or a fresh one that is then kept; its faults are reported either way. */

@@ -1,6 +1,7 @@
 import { fitTrue } from '../geometry/fitTrue.ts';
-import type { FloorMeasure, FloorShape } from '../geometry/floorShape.ts';
+import type { FloorMeasure } from '../geometry/floorShape.ts';
 import { measureFloor } from '../geometry/measureFloor.ts';
+import type { MeasureMemory } from '../geometry/measureMemory.ts';
 import { onFloor, recordOf, type Doc, type Held } from '../model/doc.ts';
 import { crackLines } from './crackLines.ts';
 import { fault } from './checks/check.ts';
@@ -25,12 +26,13 @@ const NOTHING_M2 = 1e-6;
 
 /**
  * Everything that one floor takes: quantities off the plan, and for what no hold forbids hours, material, dust and
- * price. Derived from the plan each time, never stored. Never throws for what people draw; faults say what is wrong.
+ * price. Derived from the plan each time, never stored. With a memory of its own, whoever asks again and again waits
+ * only for what changed. Never throws for what people draw; faults say what is wrong.
  */
-export function takeoff(doc: Doc, floor: string): Takeoff {
+export function takeoff(doc: Doc, floor: string, memory?: MeasureMemory): Takeoff {
   const blocked = whyBlocked(doc, floor);
   if (blocked) return emptyTakeoff(doc, floor, blocked);
-  const measuredSite = siteOf(doc, floor);
+  const measuredSite = siteOf(doc, floor, memory);
   const quantities = quantityLines(measuredSite);
   const site: Site = { ...measuredSite, quantities: new Map(quantities.map((line) => [line.key, line])) };
   const work = workLines(site);
@@ -84,8 +86,8 @@ function emptyTakeoff(doc: Doc, floor: string, blocked: string): Takeoff {
   };
 }
 
-function siteOf(doc: Doc, floor: string): Site {
-  const measure = measureOnce(planShape(doc, floor));
+function siteOf(doc: Doc, floor: string, memory: MeasureMemory | undefined): Site {
+  const measure = measureFloor(planShape(doc, floor), memory);
   const holds = holdsOf(doc, floor, measure.zones);
   const preps = prepOfFloor(doc, floor);
   const zones = measure.zones.flatMap((zone): ZoneWork[] => {
@@ -118,17 +120,4 @@ function quantityLines(site: Site): Line[] {
     ...crackLines(site),
     ...findingLines(site),
   ];
-}
-
-let lastShape = '';
-let lastMeasure: FloorMeasure | null = null;
-
-/** Measuring is the slow part, and rates, answers and prices leave the shape as it was. */
-function measureOnce(shape: FloorShape): FloorMeasure {
-  const key = JSON.stringify(shape);
-  if (!lastMeasure || key !== lastShape) {
-    lastMeasure = measureFloor(shape);
-    lastShape = key;
-  }
-  return lastMeasure;
 }

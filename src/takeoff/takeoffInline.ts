@@ -1,4 +1,5 @@
 import type { Cell } from '../model/cell.ts';
+import { measureMemory } from '../geometry/measureMemory.ts';
 import { applyCells, EMPTY_DOC, type Doc } from '../model/doc.ts';
 import type { Answer, TakeoffPort } from './port.ts';
 import { takeoff } from './takeoff.ts';
@@ -13,6 +14,7 @@ const atOnce: Soon = (work) => work();
  * the next change, load or preview; it is dropped then, never merged. The newest tick wins.
  */
 export function takeoffInline(soon: Soon = atOnce): TakeoffPort {
+  const memory = measureMemory();
   const listeners = new Set<(answer: Answer) => void>();
   let doc: Doc = EMPTY_DOC;
   let floor = '';
@@ -23,7 +25,7 @@ export function takeoffInline(soon: Soon = atOnce): TakeoffPort {
   function say(): void {
     waiting = false;
     const shown = overlay ? applyCells(doc, overlay) : doc;
-    const answer: Answer = { tick: newest, takeoff: takeoff(shown, floor), preview: overlay !== null };
+    const answer: Answer = { tick: newest, takeoff: takeoff(shown, floor, memory), preview: overlay !== null };
     for (const on of listeners) on(answer);
   }
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Answer } from '../../../src/takeoff/port.ts';
 import { takeoffInline } from '../../../src/takeoff/takeoffInline.ts';
-import { docOf, FLOOR, jobCells, record, rectangle, set, slabCells } from '../../support/jobPlans.ts';
+import { docOf, FLOOR, jobCells, record, rectangle, set, slabCells, withCells } from '../../support/jobPlans.ts';
 
 const doc = docOf(jobCells(), slabCells(rectangle(5_000, 4_000)));
 const column = record('obstruction:b', {
@@ -61,4 +61,17 @@ test('messages that wait are answered once, with the newest tick', () => {
   for (const work of waiting.splice(0)) work();
   expect(answers.map(({ tick }) => tick)).toEqual([3]);
   expect(net()).toBeCloseTo(18, 6);
+});
+
+test('what it has measured is not measured again: not for a price, and not when a preview ends', () => {
+  const { port, answers } = heard();
+  const measure = () => answers.at(-1)?.takeoff.measure;
+  port.load(withCells(doc, column), FLOOR, 1);
+  const first = measure();
+  port.preview(moved, 1);
+  expect(measure()).not.toBe(first);
+  port.preview(null, 1);
+  expect(measure()).toBe(first);
+  port.change(set('job:1', 'currency', 'EUR'), 2);
+  expect(measure()).toBe(first);
 });
