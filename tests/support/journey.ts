@@ -52,3 +52,22 @@ export function sticksOut(page: Page): Promise<readonly string[]> {
     }
   });
 }
+
+const LEAST_TARGET_PX = 44;
+
+/** What can be pressed but is smaller than a fingertip, with its size. */
+export function smallTargets(page: Page): Promise<readonly string[]> {
+  return page.evaluate((least) => {
+    const found: string[] = [];
+    for (const target of document.querySelectorAll<HTMLElement>(
+      'button, a, [role="tab"], [role="checkbox"], summary',
+    )) {
+      const { width, height } = target.getBoundingClientRect();
+      if (width === 0 || height === 0 || target.closest('.forReaders')) continue;
+      if (width >= least - 0.5 && height >= least - 0.5) continue;
+      const name = target.getAttribute('aria-label') ?? target.textContent ?? '';
+      found.push(`${name.trim().slice(0, 40)} ${Math.round(width)} x ${Math.round(height)}`);
+    }
+    return found;
+  }, LEAST_TARGET_PX);
+}

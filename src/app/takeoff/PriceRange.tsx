@@ -19,6 +19,7 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
   const money = (minor: number): string => moneyOnScreen(minor, currency);
   return (
     <section className={css.price} aria-label={priceText.title}>
+      <h2 className="forReaders">{priceText.title}</h2>
       <NotAnOffer takeoff={takeoff} asks={false} />
       {price ? (
         <div className={css.range}>
