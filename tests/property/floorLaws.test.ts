@@ -21,6 +21,15 @@ function everyFloor(holds: (shape: FloorShape) => void): void {
   fc.assert(fc.property(anyFloor, holds), RUNS);
 }
 
+/** Every law asks about the same floors: each of them is measured once. */
+const known = new Map<string, FloorMeasure>();
+function measured(shape: FloorShape): FloorMeasure {
+  const key = JSON.stringify(shape);
+  const measure = known.get(key) ?? measureFloor(shape);
+  known.set(key, measure);
+  return measure;
+}
+
 function sums(measure: FloorMeasure) {
   const of = (zone: FloorMeasure['zones'][number]) =>
     zone.faces.wall + zone.faces.obstruction + zone.faces.drop + zone.faces.stop;
@@ -52,7 +61,7 @@ function withMachine(shape: FloorShape, change: (one: MachineShape) => Partial<M
 describe('every floor', () => {
   it('has field + strip + tight = net, in each zone', { timeout: 60_000 }, () =>
     everyFloor((shape) => {
-      const measure = measureFloor(shape);
+      const measure = measured(shape);
       expect(measure.faults.filter((fault) => fault.code === 'clipFailed')).toEqual([]);
       for (const zone of measure.zones) {
         expect(Math.abs(zone.fieldM2 + zone.stripM2 + zone.tightM2 - zone.netM2)).toBeLessThan(
@@ -63,7 +72,7 @@ describe('every floor', () => {
   );
   it('has zones + rest = net, and gross less deductions = net', { timeout: 60_000 }, () =>
     everyFloor((shape) => {
-      const measure = measureFloor(shape);
+      const measure = measured(shape);
       expect(Math.abs(total(measure, (zone) => zone.netM2) - measure.netM2)).toBeLessThan(SHARE * measure.netM2);
       const taken = Object.values(measure.deductedM2).reduce((a, b) => a + b, 0);
       expect(Math.abs(measure.grossM2 - taken - measure.netM2)).toBeLessThan(SHARE * measure.netM2);
@@ -72,7 +81,7 @@ describe('every floor', () => {
   it('has the crack length and finding area of the net floor, however zones lie', { timeout: 60_000 }, () =>
     everyFloor((shape) => {
       const whole = sums(measureFloor({ ...shape, zones: [] }));
-      const zoned = sums(measureFloor(shape));
+      const zoned = sums(measured(shape));
       expect(zoned.lines).toBeCloseTo(whole.lines, 6);
       expect(Math.abs(zoned.findings - whole.findings)).toBeLessThan(SHARE * (whole.findings + 0.01));
       expect(Math.abs(zoned.faces - whole.faces)).toBeLessThan(1e-4 * whole.faces + 1e-6);
@@ -83,7 +92,7 @@ describe('every floor', () => {
 describe('nothing changes', () => {
   it('when the floor is moved', { timeout: 60_000 }, () =>
     everyFloor((shape) => {
-      expectSame(measureFloor(shape), measureFloor(mapped(shape, ([x, y]) => [x + 123_456.7, y - 98_765.4])), 1e-6);
+      expectSame(measured(shape), measureFloor(mapped(shape, ([x, y]) => [x + 123_456.7, y - 98_765.4])), 1e-6);
     }),
   );
   it('when it is turned by any angle', { timeout: 60_000 }, () =>
@@ -95,7 +104,7 @@ describe('nothing changes', () => {
   );
   it('when it is mirrored', { timeout: 60_000 }, () =>
     everyFloor((shape) => {
-      expectSame(measureFloor(shape), measureFloor(mapped(shape, ([x, y]) => [-x, y])));
+      expectSame(measured(shape), measureFloor(mapped(shape, ([x, y]) => [-x, y])));
     }),
   );
   it('when outlines are drawn the other way round', { timeout: 60_000 }, () =>
@@ -110,7 +119,7 @@ describe('nothing changes', () => {
         solids: shape.solids.map((one) => ({ ...one, ring: one.ring.toReversed() })),
         zones: shape.zones.map((one) => ({ ...one, ring: one.ring.toReversed() })),
       };
-      expectSame(measureFloor(shape), measureFloor(back), 1e-6);
+      expectSame(measured(shape), measureFloor(back), 1e-6);
     }),
   );
   it('when an edge gets a corner in its middle', { timeout: 60_000 }, () =>
@@ -128,7 +137,7 @@ describe('nothing changes', () => {
           };
         }),
       };
-      expectSame(measureFloor(shape), measureFloor(split), 1e-6);
+      expectSame(measured(shape), measureFloor(split), 1e-6);
     }),
   );
   it('when a column is there twice', { timeout: 60_000 }, () =>
@@ -136,7 +145,7 @@ describe('nothing changes', () => {
       const [first] = shape.solids;
       if (!first) return;
       expectSame(
-        measureFloor(shape),
+        measured(shape),
         measureFloor({ ...shape, solids: [...shape.solids, { ...first, id: 'again' }] }),
         1e-6,
       );
@@ -148,7 +157,7 @@ describe('more of one is never less of the other', () => {
   const slack = 1e-4;
   it('a wider head or clearance: field not up', { timeout: 60_000 }, () =>
     everyFloor((shape) => {
-      const base = sums(measureFloor(shape));
+      const base = sums(measured(shape));
       const wider = sums(
         measureFloor(
           withMachine(shape, (one) => ({ headRadiusMm: one.headRadiusMm + 50, passageMm: one.passageMm + 100 })),
@@ -173,7 +182,7 @@ describe('more of one is never less of the other', () => {
   );
   it('one more obstruction: net not up', { timeout: 60_000 }, () =>
     everyFloor((shape) => {
-      const base = measureFloor(shape).netM2;
+      const base = measured(shape).netM2;
       expect(
         measureFloor({ ...shape, solids: [...shape.solids, column('more', 2_000, 2_000, 700)] }).netM2,
       ).toBeLessThanOrEqual(base + 1e-9);
