@@ -5,7 +5,7 @@ import { labelSpot } from './labelSpot.ts';
 import { WIDEST_STRIP_MM, bandWidths } from './faces.ts';
 import type { Face } from './hardFace.ts';
 import { type NetFloor, type Way, tooTight } from './netFloor.ts';
-import { between, cross, minus } from './point.ts';
+import { between, cross, distance, minus } from './point.ts';
 import type { Reach } from './reach.ts';
 import { type RegionIndex, regionIndex } from './regionIndex.ts';
 import { corner, perimeter, regionArea } from './ring.ts';
@@ -27,6 +27,8 @@ const THINNEST_MM = 0.02;
 const SMALLEST_MM2 = 1;
 /** How far, in mm, the clip grid may leave a piece's edge off the face that it lies on. */
 const ALONG_MM = 0.05;
+/** An edge and a face that share no more than this, in mm, only meet. */
+const SHARED_MM = 1;
 
 /** The pieces of hand floor of one machine, with the passage that keeps it out or the face that its head keeps off. */
 export function tightFloor(
@@ -56,12 +58,16 @@ export function tightFloor(
     });
 }
 
-/** True when one of the polygon's edges lies on the face. */
+/** True when one of the polygon's edges and the face share a stretch: either may go on beyond it. */
 function liesAlong(polygon: Region[number], face: Face): boolean {
   return polygon.some((ring) =>
     ring.some((a, i) => {
       const b = corner(ring, i + 1);
-      return [a, between(a, b, 0.5), b].every((at) => nearestOnSegment(at, face.a, face.b).distance < ALONG_MM);
+      const shared = [
+        ...[a, b].filter((at) => nearestOnSegment(at, face.a, face.b).distance < ALONG_MM),
+        ...[face.a, face.b].filter((at) => nearestOnSegment(at, a, b).distance < ALONG_MM),
+      ];
+      return shared.some((at) => distance(at, shared[0] ?? at) > SHARED_MM);
     }),
   );
 }

@@ -144,6 +144,14 @@ describe('a drop', () => {
     expect(along).toMatchObject({ kind: 'gap', keptOff: { kind: 'drop', clearanceMm: 600 } });
     expect(others.filter(({ keptOff }) => keptOff)).toEqual([]);
   });
+  it('is the reason too where the hand area goes on past its ends, along the walls beside it', () => {
+    const one = machine(250, 50, 50, { clearanceMm: { wall: 50, obstruction: 50, drop: 600, stop: 50 } });
+    const ring = [...rectangle(0, 0, 10_000, 6_000), [0, 4_000], [0, 2_000]] as const;
+    const kinds = ['wall', 'wall', 'wall', 'wall', 'drop', 'wall'] as const;
+    const [along] = zoneNamed(measureFloor(floorOf([slab(ring, kinds)], one))).tight;
+    expect(along?.areaM2).toBeGreaterThan(0.65 * 2);
+    expect(along?.keptOff).toEqual({ kind: 'drop', clearanceMm: 600 });
+  });
   it('says nothing of the drop where a niche is too small for the head', () => {
     const one = machine(250, 50, 50, { clearanceMm: { wall: 50, obstruction: 50, drop: 600, stop: 50 } });
     const block = column('b1', 3_000, 300, 1_000);
