@@ -1,5 +1,5 @@
 import { pictograms, PICTOGRAM_STROKE, type PictogramName } from '../canvas/paint/pictograms.ts';
-import { textWidth, wrapText } from '../canvas/paint/textWidth.ts';
+import { textWidth, wordsOf, wrapText } from '../canvas/paint/textWidth.ts';
 import { box, ledLetters, letters, rule } from './svg.ts';
 
 /** A strip of a column: how high it is, and how it is drawn at a place. All mm. */
@@ -32,16 +32,30 @@ export function titleRow(text: string, size = HEAD): Row {
   };
 }
 
-/** Text in as many lines as it takes; the first words may be strong, as what is to be done. */
-export function textRows(
-  text: string,
-  width: number,
-  { lead = '', indent = 0, size = BODY }: { lead?: string; indent?: number; size?: number } = {},
-): Row[] {
+/** Rows that stay together: all of them keep with the next, unless they are higher than any column. */
+export function keptWhole(rows: readonly Row[], columnMm: number): Row[] {
+  const heightMm = rows.reduce((sum, row) => sum + row.heightMm, 0);
+  if (heightMm > columnMm) return [...rows];
+  return rows.map((row, i) => (i < rows.length - 1 ? { ...row, keepWithNext: true } : row));
+}
+
+const MARK_MM = 5;
+
+export interface TextLook {
+  /** A number before the text, which then stands in a column of its own. */
+  readonly mark?: string;
+  /** Strong words to begin with, as what is to be done. */
+  readonly lead?: string;
+  readonly size?: number;
+}
+
+/** Text in as many lines as it takes. */
+export function textRows(text: string, width: number, { mark = '', lead = '', size = BODY }: TextLook = {}): Row[] {
+  const indent = mark === '' ? 0 : MARK_MM;
   const leadWidth = lead === '' ? 0 : textWidth(`${lead}  `, size);
   const room = width - indent;
   // The strong words take room in the first line only.
-  const words = text.split(/\s+/).filter((word) => word !== '');
+  const words = wordsOf(text);
   let first = '';
   while (words.length > 0 && leadWidth + textWidth(`${first} ${words[0] ?? ''}`, size) <= room) {
     first = `${first} ${words.shift() ?? ''}`.trim();
@@ -51,7 +65,9 @@ export function textRows(
   const rest = wrapText(words.join(' '), size, room);
   const firstRow: Row = {
     heightMm: height,
-    draw: (x, y) => ledLetters(lead, first, { x: x + indent, y: y + baseline, size }),
+    draw: (x, y) =>
+      (mark === '' ? '' : letters(mark, { x, y: y + baseline, size, weight: 700 })) +
+      ledLetters(lead, first, { x: x + indent, y: y + baseline, size }),
     keepWithNext: rest.length > 0,
   };
   return [

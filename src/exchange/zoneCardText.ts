@@ -1,3 +1,4 @@
+import { firm } from '../canvas/paint/textWidth.ts';
 import { figureText, showArea, showRun } from '../model/showNumber.ts';
 import { showFineSize, showLength, showSize } from '../model/showLength.ts';
 import type { Crack } from '../model/records/crack.ts';
@@ -17,11 +18,11 @@ function signed(text: string): string {
 }
 
 export function areaText(areaM2: number, units: Units): string {
-  return signed(figureText(showArea(areaM2, units)));
+  return firm(signed(figureText(showArea(areaM2, units))));
 }
 
 export function runText(lengthM: number, units: Units): string {
-  return figureText(showRun(lengthM, units));
+  return firm(figureText(showRun(lengthM, units)));
 }
 
 /** A length as a tape says it: doors, ways in. */
@@ -39,7 +40,7 @@ export function crackDoText(crack: Crack, units: Units): string {
   if (crack.behaviour === 'structural') return crewText.crackDo.structural;
   if (!isChased(crack)) return crewText.crackDo.hairline;
   const { width, depth } = chaseSection(crack);
-  const size = `${showSize(width, units).figure} x ${figureText(showSize(depth, units))}`;
+  const size = firm(`${showSize(width, units).figure} x ${figureText(showSize(depth, units))}`);
   return crack.behaviour === 'notJudged' ? crewText.crackDo.notJudged(size) : crewText.crackDo.fill(size);
 }
 

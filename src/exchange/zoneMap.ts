@@ -3,7 +3,17 @@ import { paperWords } from '../words/paperWords.ts';
 import { wrapText } from '../canvas/paint/textWidth.ts';
 import { SHEETS } from './paper.ts';
 import { flow, type FlowColumn } from './paperFlow.ts';
-import { cautionRows, gapRow, ruleRow, stopRow, textRows, titleRow, zoneHeadRow, type Row } from './paperRows.ts';
+import {
+  cautionRows,
+  gapRow,
+  keptWhole,
+  ruleRow,
+  stopRow,
+  textRows,
+  titleRow,
+  zoneHeadRow,
+  type Row,
+} from './paperRows.ts';
 import { box, letters, mm, rule } from './svg.ts';
 import { zoneCards, type ZoneCard, type ZoneCards } from './zoneCards.ts';
 import { drawMap, mapScale, mapView, type Frame } from './zoneMapDrawing.ts';
@@ -23,7 +33,9 @@ import { tableRows } from './zoneMapTables.ts';
  */
 const MARGIN = 6;
 const PAD = 4;
-const LEGEND_MM = 44;
+/** The map is what the sheet is for: the column beside it is no wider than this share. */
+const COLUMN_SHARE = 0.29;
+const LEGEND_MM = 45;
 const NOTES_MM = 14;
 const SIGN_MM = 33;
 const PAGE_HEAD_MM = 10;
@@ -35,6 +47,10 @@ interface Plan {
   readonly column: number;
   /** Left edge of the first sheet's right column. */
   readonly columnX: number;
+  /** Height of a column on the sheets after the first. */
+  readonly columnMm: number;
+  /** The line between map and column. */
+  readonly dividerX: number;
   readonly map: Frame;
   readonly legend: Frame;
   readonly notes: Frame;
@@ -42,10 +58,11 @@ interface Plan {
 
 function planOf(input: ZoneMapInput): Plan {
   const { widthMm, heightMm } = SHEETS[input.sheet];
-  const column = (widthMm - 2 * MARGIN - 4 * PAD) / 3;
-  const columnX = widthMm - MARGIN - 2 * PAD - column;
+  const column = Math.round(widthMm * COLUMN_SHARE);
+  const columnX = widthMm - MARGIN - PAD - column;
+  const dividerX = columnX - PAD;
   const left = MARGIN + PAD;
-  const width = columnX - left - PAD;
+  const width = dividerX - PAD - left;
   const notesY = heightMm - MARGIN - NOTES_MM;
   const legendY = notesY - LEGEND_MM;
   return {
@@ -53,7 +70,9 @@ function planOf(input: ZoneMapInput): Plan {
     heightMm,
     column,
     columnX,
-    map: { x: MARGIN + 1, y: MARGIN + 1, widthMm: columnX - MARGIN - 2, heightMm: legendY - MARGIN - 2 },
+    columnMm: heightMm - 2 * MARGIN - 4 - PAGE_HEAD_MM,
+    dividerX,
+    map: { x: MARGIN + 1, y: MARGIN + 1, widthMm: dividerX - MARGIN - 2, heightMm: legendY - MARGIN - 2 },
     legend: { x: left, y: legendY + 1, widthMm: width, heightMm: LEGEND_MM },
     notes: { x: left, y: notesY, widthMm: width, heightMm: NOTES_MM },
   };
@@ -71,25 +90,29 @@ function nameOf(input: ZoneMapInput): { readonly job: string; readonly more: str
   return { job: job?.name ?? paperWords.title, more: more.filter(Boolean).join(', ') };
 }
 
-function cardRows(card: ZoneCard, width: number): Row[] {
+function cardRows(card: ZoneCard, { column: width, columnMm }: Plan): Row[] {
   const stopped = card.stop.length > 0;
   const right = stopped ? paperWords.stop : (card.csp ?? '');
   const rows: Row[] = [
     ...textRows(card.sums, width, { size: 3 }).map((row): Row => ({ ...row, keepWithNext: true })),
     ...card.stop.map((sentence) => stopRow(sentence, 'hold', width)),
-    ...card.steps.flatMap((step, i) => textRows(step.more, width, { lead: `${i + 1}. ${step.main}` })),
+    ...card.steps.flatMap((step, i) => textRows(step.more, width, { mark: `${i + 1}.`, lead: step.main })),
     ...(card.cautions.length > 0 ? [gapRow(1), ...cautionRows(card.cautions, width)] : []),
   ];
   const again = zoneHeadRow(card.number, paperWords.continued(card.name), right, stopped, width);
-  return [
-    ruleRow(width),
-    zoneHeadRow(card.number, card.name, right, stopped, width),
-    ...rows.map((row, i): Row => (i === 0 ? row : { ...row, head: again })),
-    gapRow(1),
-  ];
+  return keptWhole(
+    [
+      ruleRow(width),
+      zoneHeadRow(card.number, card.name, right, stopped, width),
+      ...rows.map((row, i): Row => (i === 0 ? row : { ...row, head: again })),
+      gapRow(1),
+    ],
+    columnMm,
+  );
 }
 
-function columnRows(input: ZoneMapInput, { common, cards, noCutting }: ZoneCards, width: number): Row[] {
+function columnRows(input: ZoneMapInput, { common, cards, noCutting }: ZoneCards, plan: Plan): Row[] {
+  const { column: width, columnMm } = plan;
   const name = nameOf(input);
   return [
     titleRow(paperWords.title, 3.4),
@@ -98,8 +121,8 @@ function columnRows(input: ZoneMapInput, { common, cards, noCutting }: ZoneCards
     gapRow(1),
     ...(noCutting ? [ruleRow(width), stopRow(paperWords.inSlab, 'locate', width)] : []),
     ...(common.length > 0 ? [ruleRow(width), ...cautionRows(common, width)] : []),
-    ...cards.flatMap((card) => cardRows(card, width)),
-    ...tableRows(input, width),
+    ...cards.flatMap((card) => cardRows(card, plan)),
+    ...tableRows(input, { width, columnMm }),
   ];
 }
 
@@ -107,9 +130,10 @@ function columnRows(input: ZoneMapInput, { common, cards, noCutting }: ZoneCards
 function signOff({ columnX, column, heightMm }: Plan, cards: readonly ZoneCard[]): string {
   const y = heightMm - MARGIN - SIGN_MM;
   const going = cards.filter(({ stop }) => stop.length === 0).slice(0, 8);
+  const apart = Math.min(10, (column - 30) / Math.max(1, going.length));
   const ticks = going
     .map(({ number }, i) => {
-      const x = columnX + 30 + i * 7.4;
+      const x = columnX + 30 + i * apart;
       return (
         letters(number, { x, y: y + 5.4, size: 2.9, weight: 800 }) + box(x + 2.6, y + 2.4, 3.2, 3.2, { line: 0.3 })
       );
@@ -145,7 +169,7 @@ function notesSvg(plan: Plan, input: ZoneMapInput, sentences: readonly string[])
   const size = NOTE_SIZE;
   const lines = noteLines(plan, sentences) ?? noteLines(plan, sentences.slice(0, 1)) ?? [paperWords.seeWayIn];
   return [
-    rule(MARGIN, notes.y, notes.x + notes.widthMm + PAD, notes.y, 0.35),
+    rule(MARGIN, notes.y, plan.dividerX, notes.y, 0.35),
     letters(paperWords.wayIn, { x: notes.x, y: notes.y + 4.4, size, weight: 800 }),
     ...lines.map((line, i) => letters(line, { x: notes.x + 17, y: notes.y + 4.4 + i * 3.6, size })),
     letters(paperWords.measures, { x: notes.x, y: notes.y + 11.9, size, weight: 800 }),
@@ -164,15 +188,14 @@ function wayInRows(plan: Plan, sentences: readonly string[]): Row[] {
 
 /** Where the rows go: the first sheet's right column above the signatures, then three columns a sheet. */
 function columnsOf(plan: Plan): (nth: number) => FlowColumn {
-  const whole = plan.heightMm - 2 * MARGIN - 4;
   return (nth) => {
-    if (nth === 0) return { page: 0, x: plan.columnX, y: MARGIN + 2, heightMm: whole - SIGN_MM };
+    if (nth === 0) return { page: 0, x: plan.columnX, y: MARGIN + 2, heightMm: plan.columnMm + PAGE_HEAD_MM - SIGN_MM };
     const place = (nth - 1) % 3;
     return {
       page: 1 + Math.floor((nth - 1) / 3),
       x: MARGIN + PAD + place * (plan.column + PAD),
       y: MARGIN + PAGE_HEAD_MM,
-      heightMm: whole - PAGE_HEAD_MM,
+      heightMm: plan.columnMm,
     };
   };
 }
@@ -209,7 +232,7 @@ export function zoneMapPages(input: ZoneMapInput): ZoneMapPage[] {
   const cards = zoneCards(input);
   const map = drawMap(input, view, plan.map, found.scale);
   const sentences = wayInSentences(input, view);
-  const rows = [...columnRows(input, cards, plan.column), ...wayInRows(plan, sentences)];
+  const rows = [...columnRows(input, cards, plan), ...wayInRows(plan, sentences)];
   const flowed = flow(rows, columnsOf(plan));
   const count = 1 + Math.max(0, ...flowed.map(({ page }) => page));
   const written = (page: number): string =>
@@ -217,13 +240,19 @@ export function zoneMapPages(input: ZoneMapInput): ZoneMapPage[] {
       .filter((part) => part.page === page)
       .map(({ svg }) => svg)
       .join('');
-  const divide = rule(plan.columnX - PAD, MARGIN, plan.columnX - PAD, plan.heightMm - MARGIN, 0.35);
+  const divide = rule(plan.dividerX, MARGIN, plan.dividerX, plan.heightMm - MARGIN, 0.35);
   const first = [
     map.svg,
     drawLegend(input, view, plan.legend, map.paper),
     notesSvg(plan, input, sentences),
     divide,
     written(0),
+    letters(paperWords.page(1, count), {
+      x: plan.columnX + plan.column,
+      y: MARGIN + 2 + 3.7,
+      size: 2.8,
+      anchor: 'end',
+    }),
     signOff(plan, cards.cards),
   ].join('');
   const { job, more } = nameOf(input);

@@ -10,6 +10,7 @@ import { paperWords } from '../words/paperWords.ts';
 import { fitsAt, largestScale, type FloorExtent, type Room } from './paper.ts';
 import { paperPxPerMm, patternDefs, primSvg, type OnPaper } from './primsSvg.ts';
 import { box, mm } from './svg.ts';
+import type { RecordType } from '../model/records/all.ts';
 import { viewNotes } from './viewNotes.ts';
 import { cspOf } from './zoneCards.ts';
 import { tapeText } from './zoneCardText.ts';
@@ -17,9 +18,27 @@ import type { ZoneMapInput } from './zoneMapInput.ts';
 
 /** Dimension lines stand so far outside the floor, px of the painters. */
 const DIMENSION_OUT_PX = 36;
-/** Room beside the floor on paper, mm: walls and tags all round, dimension lines above and at the left. */
+/** Room beside the floor on paper, mm: walls and tags all round, and beyond it dimension lines above and at the left. */
 const AROUND_MM = 3.5;
-const DIMENSION_MM = 12;
+const DIMENSION_MM = 8.5;
+/** Plates stay this near to the floor where a dimension line runs, mm. */
+const BEFORE_DIMENSION_MM = 7.3;
+
+/** What the crew finds on its map: readings and photographs are for the office. */
+const ON_PAPER: ReadonlySet<RecordType> = new Set([
+  'zone',
+  'crack',
+  'joint',
+  'finding',
+  'obstruction',
+  'opening',
+  'outOfScope',
+  'steps',
+  'entrance',
+  'service',
+  'note',
+  'dimension',
+] as const);
 
 export interface Frame {
   readonly x: number;
@@ -73,14 +92,17 @@ function namesBeside(zone: ZoneView): { text: string; px: number; weight: 600 | 
   ];
 }
 
-function showing(input: ZoneMapInput, frame: Frame, at: Point): Showing {
+function showing(input: ZoneMapInput, frame: Frame, at: Point, floorAt: Point): Showing {
   const run = (widthMm: number): string => tapeText(widthMm, input.units);
+  const left = Math.max(frame.x, floorAt[0] - BEFORE_DIMENSION_MM);
+  const top = Math.max(frame.y, floorAt[1] - BEFORE_DIMENSION_MM);
   return {
     ...SHOW_ALL,
     reach: 'spots',
+    tagsOf: ON_PAPER,
     within: {
-      minX: (frame.x - at[0]) / PAPER_MM_PER_PX,
-      minY: (frame.y - at[1]) / PAPER_MM_PER_PX,
+      minX: (left - at[0]) / PAPER_MM_PER_PX,
+      minY: (top - at[1]) / PAPER_MM_PER_PX,
       maxX: (frame.x + frame.widthMm - at[0]) / PAPER_MM_PER_PX,
       maxY: (frame.y + frame.heightMm - at[1]) / PAPER_MM_PER_PX,
     },
@@ -134,7 +156,8 @@ export function drawMap(
   ];
   const paper: OnPaper = { scale, at };
   const look: Look = { pxPerMm: paperPxPerMm(scale), picked: false, print: true };
-  const floor = paintFloor(view, look, showing(input, frame, at));
+  const floorAt: Point = [at[0] + extent.minX / scale, at[1] + extent.minY / scale];
+  const floor = paintFloor(view, look, showing(input, frame, at, floorAt));
   const classes = PAINT_ORDER.filter((name) => name !== 'page' && name !== 'picked').map((name) => {
     const prims = floor[name].flatMap((work) => work.prims);
     return `<g data-class="${name}">${prims.map((prim) => primSvg(prim, paper)).join('')}</g>`;

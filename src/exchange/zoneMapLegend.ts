@@ -3,10 +3,12 @@ import { paintCrack, isHairline } from '../canvas/paint/crack.ts';
 import { paintJoint } from '../canvas/paint/joint.ts';
 import type { Look, Prim, Texture } from '../canvas/paint/prim.ts';
 import { northArrow, scaleBar } from '../canvas/paint/scaleBar.ts';
-import { EDGE_LOOKS, edgeLook } from '../canvas/paint/slab.ts';
+import { LINE } from '../canvas/look.ts';
+import { paintOutOfScope } from '../canvas/paint/outOfScope.ts';
+import { EDGE_LOOKS, edgeLook, UPSTAND_PX } from '../canvas/paint/slab.ts';
 import type { PlanView } from '../canvas/paint/view.ts';
 import type { Held } from '../model/doc.ts';
-import { textWidth } from '../canvas/paint/textWidth.ts';
+import { textWidth, wrapText } from '../canvas/paint/textWidth.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { paperPxPerMm, primSvg, type OnPaper } from './primsSvg.ts';
 import { box, letters } from './svg.ts';
@@ -14,7 +16,8 @@ import type { Frame } from './zoneMapDrawing.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 
 const LOOK: Look = { pxPerMm: paperPxPerMm(1), picked: false, print: true };
-const SAMPLE_MM = 12;
+const SAMPLE_MM = 10.5;
+const SAMPLE_GAP_MM = 2.2;
 
 /** A sample is drawn by the painter of its kind, at 1 : 1: one floor millimetre is one of paper. */
 type Sample = { readonly words: string; readonly prims: readonly Prim[] };
@@ -30,10 +33,10 @@ const LEVEL: readonly Point[] = [
   [SAMPLE_MM, 0],
 ];
 const PATCH: readonly Point[] = [
-  [0, -2],
-  [SAMPLE_MM - 3, -2],
-  [SAMPLE_MM - 3, 2],
-  [0, 2],
+  [0, -1.8],
+  [SAMPLE_MM, -1.8],
+  [SAMPLE_MM, 1.8],
+  [0, 1.8],
 ];
 
 function crackSample(behaviour: Held<'crack'>['behaviour'], widthMm: number, words: string): Sample {
@@ -76,6 +79,17 @@ function patchSample(texture: Texture, words: string): Sample {
   };
 }
 
+function outOfScopeSample(words: string): Sample {
+  const area: Held<'outOfScope'> = { id: 'outOfScope:sample', floor: 'floor:sample', tag: '', ring: PATCH };
+  return { words, prims: paintOutOfScope(area, undefined, LOOK) };
+}
+
+/** A wall with the thin line that runs along it on the floor's side. */
+function upstandSample(words: string): Sample {
+  const thin: Prim = { kind: 'line', path: LEVEL, ink: 'ink', px: UPSTAND_PX, shiftPx: -LINE.wall };
+  return { words, prims: [{ kind: 'line', path: LEVEL, ...EDGE_LOOKS.wall }, thin] };
+}
+
 function solidSample(words: string): Sample {
   return { words, prims: [{ kind: 'area', region: [[PATCH]], fill: 'ink' }] };
 }
@@ -100,8 +114,10 @@ function samplesOf(view: PlanView): Sample[] {
     ...(edges.has('stop') ? [edgeSample('stop', words.stop)] : []),
     ...(edges.has('run') ? [edgeSample('run', words.run)] : []),
     ...(edges.has('drop') ? [edgeSample('drop', words.drop)] : []),
+    ...(view.slabs.some((slab) => slab.outline.some(({ edge }) => edge.upstand)) ? [upstandSample(words.upstand)] : []),
     ...(tight.some(({ kind }) => kind === 'gap') ? [solidSample(words.hand)] : []),
     ...(tight.some(({ kind }) => kind === 'cutOff') ? [patchSample('slant', words.cutOff)] : []),
+    ...(view.outOfScope.length > 0 ? [outOfScopeSample(words.outOfScope)] : []),
     ...(view.zones.some(({ held }) => held) ? [patchSample('crosses', words.keepOut)] : []),
   ];
 }
@@ -127,20 +143,23 @@ function swatches(view: PlanView, x: number, y: number): string {
   }).join('');
 }
 
+/** Samples stand in rows so far apart, mm. */
+const SAMPLE_ROW_MM = 5.4;
+
 function lineSamples(view: PlanView, x: number, y: number, width: number): string {
   let left = x;
   let top = y;
   return samplesOf(view)
     .map(({ words, prims }) => {
-      const room = SAMPLE_MM + 2 + textWidth(words, SMALL) + 5;
+      const room = SAMPLE_MM + SAMPLE_GAP_MM + textWidth(words, SMALL) + 4;
       if (left > x && left + room > x + width) {
         left = x;
-        top += 6;
+        top += SAMPLE_ROW_MM;
       }
       const paper: OnPaper = { scale: 1, at: [left, top] };
       const drawn =
         prims.map((prim) => primSvg(prim, paper)).join('') +
-        letters(words, { x: left + SAMPLE_MM + 2, y: top + 0.9, size: SMALL, weight: 600 });
+        letters(words, { x: left + SAMPLE_MM + SAMPLE_GAP_MM, y: top + 0.9, size: SMALL, weight: 600 });
       left += room;
       return drawn;
     })
@@ -167,7 +186,9 @@ export function drawLegend(input: ZoneMapInput, view: PlanView, frame: Frame, pa
       size: 3,
       weight: 800,
     }),
-    letters(paperWords.printAt, { x: right, y: y + 21.4, size: 2.3 }),
-    lineSamples(view, x, y + 26.4, widthMm),
+    ...wrapText(paperWords.printAt, 2.3, x + widthMm - right).map((line, i) =>
+      letters(line, { x: right, y: y + 19.4 + i * 3, size: 2.3 }),
+    ),
+    lineSamples(view, x, y + 26.2, widthMm),
   ].join('');
 }

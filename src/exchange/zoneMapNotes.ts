@@ -1,4 +1,5 @@
 import type { TightPiece } from '../geometry/floorShape.ts';
+import { firm } from '../canvas/paint/textWidth.ts';
 import type { PlanView } from '../canvas/paint/view.ts';
 import { keptOutBy } from '../takeoff/keptOut.ts';
 import { prepOfFloor } from '../takeoff/prep.ts';
@@ -20,7 +21,7 @@ function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece)
   const by = keptOutBy(piece);
   if (!by) return null;
   const { passage, needsMm, what } = by;
-  const run = (lengthMm: number): string => tapeText(lengthMm, input.units);
+  const run = (lengthMm: number): string => firm(tapeText(lengthMm, input.units));
   const machine = prepOfFloor(input.doc, input.floor).find(({ zone }) => zone === piece.zone)?.machine?.name ?? '';
   const door = doorTag(view, passage.id);
   return what === 'width'
@@ -30,7 +31,8 @@ function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece)
 
 /** Ways in, what machines keep off, and what is too narrow for them. */
 export function wayInSentences(input: ZoneMapInput, view: PlanView): string[] {
-  const run = (lengthMm: number | null): string | null => (lengthMm === null ? null : tapeText(lengthMm, input.units));
+  const run = (lengthMm: number | null): string | null =>
+    lengthMm === null ? null : firm(tapeText(lengthMm, input.units));
   const ways = view.entrances.map(({ tag, widthMm, heightMm }) =>
     paperWords.wayInSays(tag, run(widthMm), run(heightMm)),
   );
@@ -39,7 +41,7 @@ export function wayInSentences(input: ZoneMapInput, view: PlanView): string[] {
     .map((piece) => blockedSentence(input, view, piece));
   const kept = tightSpots(view.measure?.zones ?? []).flatMap(({ tag, piece: { keptOff } }) =>
     keptOff
-      ? [paperWords.keptOff(tag, tapeText(keptOff.clearanceMm, input.units), paperWords.faces[keptOff.kind])]
+      ? [paperWords.keptOff(tag, firm(tapeText(keptOff.clearanceMm, input.units)), paperWords.faces[keptOff.kind])]
       : [],
   );
   const first = ways.length > 0 ? `${ways.join('; ')}.` : paperWords.noWayIn;

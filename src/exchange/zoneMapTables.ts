@@ -6,24 +6,36 @@ import { restOf } from '../takeoff/restOf.ts';
 import { pathLength } from '../geometry/polyline.ts';
 import { ringArea } from '../geometry/ring.ts';
 import { paperWords } from '../words/paperWords.ts';
-import { gapRow, tableRow, titleRow, type Row } from './paperRows.ts';
+import { firm } from '../canvas/paint/textWidth.ts';
+import { gapRow, keptWhole, tableRow, titleRow, type Row } from './paperRows.ts';
 import { areaText, crackDoText, runText, widthText } from './zoneCardText.ts';
 import { zoneNumberOf } from './zoneCards.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 
 const { head } = paperWords;
 
-/** The same table head where a column begins in the middle of the table. */
-function table(title: string, headRow: Row, rows: readonly Row[]): Row[] {
+/** The columns that tables stand in, mm. */
+export interface Place {
+  readonly width: number;
+  readonly columnMm: number;
+}
+
+const NO_HEAD: Row = { ...gapRow(0), keepWithNext: true };
+
+/** A table in one piece; one that is higher than a column repeats its head where it goes on. */
+function table({ columnMm }: Place, title: string, headRow: Row, rows: readonly Row[]): Row[] {
   if (rows.length === 0) return [];
   const [first, ...rest] = rows;
-  return [
-    gapRow(2.4),
-    titleRow(title, 3.4),
-    headRow,
-    ...(first ? [first] : []),
-    ...rest.map((row): Row => ({ ...row, head: headRow })),
-  ];
+  return keptWhole(
+    [
+      gapRow(2.4),
+      titleRow(title, 3.4),
+      headRow,
+      ...(first ? [first] : []),
+      ...rest.map((row): Row => ({ ...row, head: headRow })),
+    ],
+    columnMm,
+  );
 }
 
 /** The held zones that a crack, joint or finding lies in, as the map calls them: there nothing is done to it. */
@@ -35,7 +47,7 @@ function heldZones(input: ZoneMapInput, id: string): string {
     .filter((zone) => held.includes(zone.id) && ((zone.lengthM[id] ?? 0) > 0 || (zone.findingM2[id] ?? 0) > TOUCH_M2))
     .map(({ id: zone }) => {
       const record = zone === 'rest' ? restOf(input.doc, input.floor) : recordOf(input.doc, 'zone', zone);
-      return (record ? paperWords.zone(zoneNumberOf(record)) : paperWords.rest).toLowerCase();
+      return firm((record ? paperWords.zone(zoneNumberOf(record)) : paperWords.rest).toLowerCase());
     });
   return tags.join(', ');
 }
@@ -53,7 +65,8 @@ function lengthOf(input: ZoneMapInput, line: Held<'crack'> | Held<'joint'>): num
   return zones.reduce((sum, zone) => sum + (zone.lengthM[line.id] ?? 0), 0);
 }
 
-function crackTable(input: ZoneMapInput, width: number): Row[] {
+function crackTable(input: ZoneMapInput, place: Place): Row[] {
+  const { width } = place;
   const at = [0, 10, 27, 42] as const;
   const cells = (tag: string, length: string, wide: string, what: string): Parameters<typeof tableRow>[0] => [
     { at: at[0], text: tag, widthMm: 9 },
@@ -70,13 +83,15 @@ function crackTable(input: ZoneMapInput, width: number): Row[] {
     return tableRow(cells(crack.tag, length, wide, what), width, { box });
   });
   return table(
+    place,
     paperWords.cracks,
     tableRow(cells(head.crack, head.length, head.width, head.what), width, { head: true }),
     rows,
   );
 }
 
-function findingTable(input: ZoneMapInput, width: number): Row[] {
+function findingTable(input: ZoneMapInput, place: Place): Row[] {
+  const { width } = place;
   const cells = (tag: string, area: string, what: string): Parameters<typeof tableRow>[0] => [
     { at: 0, text: tag, widthMm: 13 },
     { at: 14, text: area, widthMm: 17 },
@@ -93,10 +108,16 @@ function findingTable(input: ZoneMapInput, width: number): Row[] {
     const words = [row?.term ?? finding.kind, what].filter(Boolean).join(': ');
     return tableRow(cells(finding.tag, areaText(areaM2, input.units), words), width, { box });
   });
-  return table(paperWords.findings, tableRow(cells(head.finding, head.area, head.what), width, { head: true }), rows);
+  return table(
+    place,
+    paperWords.findings,
+    tableRow(cells(head.finding, head.area, head.what), width, { head: true }),
+    rows,
+  );
 }
 
-function jointTable(input: ZoneMapInput, width: number): Row[] {
+function jointTable(input: ZoneMapInput, place: Place): Row[] {
+  const { width } = place;
   const cells = (tag: string, length: string, what: string): Parameters<typeof tableRow>[0] => [
     { at: 0, text: tag, widthMm: 13 },
     { at: 14, text: length, widthMm: 17 },
@@ -108,11 +129,17 @@ function jointTable(input: ZoneMapInput, width: number): Row[] {
     const words = `${paperWords.jointKinds[joint.kind]}: ${what}`;
     return tableRow(cells(joint.tag, runText(lengthOf(input, joint), input.units), words), width, { box });
   });
-  return table(paperWords.joints, tableRow(cells(head.joint, head.length, head.what), width, { head: true }), rows);
+  return table(
+    place,
+    paperWords.joints,
+    tableRow(cells(head.joint, head.length, head.what), width, { head: true }),
+    rows,
+  );
 }
 
 /** Obstructions alike in one row: B1, B2, B3 column. */
-function thingRows(input: ZoneMapInput, width: number): Row[] {
+function thingRows(input: ZoneMapInput, place: Place): Row[] {
+  const { width } = place;
   const groups = new Map<string, string[]>();
   for (const item of onFloor(input.doc, 'obstruction', input.floor)) {
     const what = [item.name ?? paperWords.thingKinds[item.kind], paperWords.under[item.under]]
@@ -133,16 +160,35 @@ function thingRows(input: ZoneMapInput, width: number): Row[] {
       width,
     ),
   );
-  const headRow: Row = { ...gapRow(0), keepWithNext: true };
-  return table(paperWords.things, headRow, rows);
+  return table(place, paperWords.things, NO_HEAD, rows);
 }
 
-/** Cracks, findings, joints and obstructions, each by its tag on the map. */
-export function tableRows(input: ZoneMapInput, width: number): Row[] {
+function saidRow(tag: string, text: string, { width }: Place): Row {
+  return tableRow(
+    [
+      { at: 0, text: tag, widthMm: 13 },
+      { at: 14, text, widthMm: width - 14 },
+    ],
+    width,
+  );
+}
+
+/** Power and water as they are, and what somebody wrote on the plan. */
+function siteRows(input: ZoneMapInput, place: Place): Row[] {
+  const services = onFloor(input.doc, 'service', input.floor).map(({ tag, kind, volts, amps, phases }) =>
+    saidRow(tag, paperWords.service(kind, volts, amps, phases), place),
+  );
+  const notes = onFloor(input.doc, 'note', input.floor).map(({ tag, text }) => saidRow(tag, text, place));
+  return [...table(place, paperWords.services, NO_HEAD, services), ...table(place, paperWords.notes, NO_HEAD, notes)];
+}
+
+/** Cracks, findings, joints, obstructions, services and notes, each by its tag on the map. */
+export function tableRows(input: ZoneMapInput, place: Place): Row[] {
   return [
-    ...crackTable(input, width),
-    ...findingTable(input, width),
-    ...jointTable(input, width),
-    ...thingRows(input, width),
+    ...crackTable(input, place),
+    ...findingTable(input, place),
+    ...jointTable(input, place),
+    ...thingRows(input, place),
+    ...siteRows(input, place),
   ];
 }

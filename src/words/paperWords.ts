@@ -1,3 +1,10 @@
+const SERVICE_KINDS: Readonly<Record<string, string>> = {
+  power: 'power',
+  water: 'water',
+  waste: 'waste',
+  parking: 'parking',
+};
+
 /** What stands on the printed zone map. No word of money in this file. */
 export const paperWords = {
   title: 'Zone map',
@@ -17,7 +24,7 @@ export const paperWords = {
   oneTo: (scale: number): string => `1 : ${scale}`,
   scaleOn: (scale: number, sheet: string): string => `1 : ${scale} on ${sheet}`,
   sheets: { A4: 'A4', letter: 'Letter' },
-  printAt: 'Print at 100 %. The scale bar must measure true.',
+  printAt: 'Print at 100 %. The bar must measure true.',
   profile: 'Profile, CSP',
   profileHelp: 'Coarser hatch, rougher floor. Even numbers lean. Framed: on this map.',
   lines: {
@@ -59,6 +66,17 @@ export const paperWords = {
   findings: 'Findings',
   joints: 'Joints',
   things: 'Obstructions',
+  services: 'Power and water',
+  service: (kind: string, volts?: number, amps?: number, phases?: number): string =>
+    [
+      SERVICE_KINDS[kind] ?? kind,
+      volts && `${String(volts)} V`,
+      amps && `${String(amps)} A`,
+      phases && (phases === 1 ? '1 phase' : `${String(phases)} phases`),
+    ]
+      .filter(Boolean)
+      .join(', '),
+  notes: 'Notes',
   head: {
     crack: 'Crack',
     length: 'Length',

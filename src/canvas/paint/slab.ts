@@ -8,7 +8,7 @@ import { slabRing } from './view.ts';
 
 /** Where a page lies under the floor it must stay readable. */
 const OVER_PAGE_OPACITY = 0.55;
-const UPSTAND_PX = 1.6;
+export const UPSTAND_PX = 1.6;
 
 export const paintSlab: Paint<Held<'slab'>, { readonly overPage: boolean }> = (slab, { overPage }) => [
   { kind: 'area', region: [[slabRing(slab)]], fill: 'slab', ...(overPage ? { opacity: OVER_PAGE_OPACITY } : {}) },

@@ -72,6 +72,14 @@ function roomAt(region: Region, at: Point): number {
   return room;
 }
 
+/** An obstruction so large on the screen has its plate on itself, px. */
+const ON_IT_FROM_PX = 40;
+
+function sidePx(ring: Ring, look: Look): number {
+  const box = boxOf(ring);
+  return Math.min(box.maxX - box.minX, box.maxY - box.minY) * look.pxPerMm;
+}
+
 const SPOT_STEPS = 11;
 
 /** Roomy places of a region, best first: of a grid of places those farthest from any edge, a little to the top left for choice. */
@@ -148,7 +156,9 @@ function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] 
     wish(finding.id, finding.tag, [...roomySpots([[finding.ring]], 3), ...finding.ring], 3, true);
   for (const item of view.obstructions) {
     const ring = formRing(item.shape);
-    wish(item.id, item.tag, ring.length > 8 ? ring.filter((_, i) => i % 6 === 0) : ring, 5);
+    const round = ring.length > 8 ? ring.filter((_, i) => i % 6 === 0) : ring;
+    const holds = sidePx(ring, look) > ON_IT_FROM_PX;
+    wish(item.id, item.tag, holds ? [middleOf(ring), ...round] : round, 5, holds);
   }
   for (const { wall, openings } of view.walls) {
     if (options.picked.has(wall.id)) wish(wall.id, wall.tag, lineAnchors(wall.path), 5);
@@ -236,6 +246,6 @@ export function linesToSpare(view: PlanView, pxPerMm: number): (readonly Point[]
     ...view.walls.map(({ wall }) => wall.path),
     ...view.slabs.map((slab) => closed(slabRing(slab))),
     ...view.obstructions.map((item) => closed(formRing(item.shape))),
-    ...view.steps.map((steps) => closed(steps.ring)),
+    ...[...view.steps, ...view.outOfScope, ...view.findings].map(({ ring }) => closed(ring)),
   ];
 }

@@ -10,21 +10,35 @@ const WIDTHS: readonly number[] = [
   311, 387, 633,
 ];
 
+/** A space at which no line is broken: between a figure and its unit. */
+const FIRM_SPACE = '\u00a0';
+const SPACE = WIDTHS[0] ?? 255;
+
 /** Signs outside the table (a small 2, accents, other scripts) count as an ordinary letter. */
 const OTHER = 600;
 
 /** Width of a line of letters, in the unit of `size`. Near enough to place plates and break lines without a browser. */
 export function textWidth(text: string, size: number): number {
   let sum = 0;
-  for (const sign of text) sum += WIDTHS[(sign.codePointAt(0) ?? 0) - 32] ?? OTHER;
+  for (const sign of text) sum += sign === FIRM_SPACE ? SPACE : (WIDTHS[(sign.codePointAt(0) ?? 0) - 32] ?? OTHER);
   return (sum * size) / 1000;
+}
+
+/** Words that stay in one line: a figure and its unit. */
+export function firm(text: string): string {
+  return text.replaceAll(' ', FIRM_SPACE);
+}
+
+/** The words of a text, as lines may be broken between them. */
+export function wordsOf(text: string): string[] {
+  return text.split(/[^\S\u00a0]+/).filter((word) => word !== '');
 }
 
 /** Breaks words into lines no wider than `width`. A word that is wider than a line gets one of its own. */
 export function wrapText(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+  for (const word of wordsOf(text)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && textWidth(longer, size) > width) {
       lines.push(line);

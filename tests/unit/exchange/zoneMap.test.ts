@@ -40,7 +40,9 @@ function room(width: number, depth: number): Doc {
 }
 
 function textsOf(svg: string): string[] {
-  return [...svg.matchAll(/<text[^>]*>(.*?)<\/text>/g)].map(([, inner = '']) => inner.replaceAll(/<[^>]+>/g, ''));
+  return [...svg.matchAll(/<text[^>]*>(.*?)<\/text>/g)].map(([, inner = '']) =>
+    inner.replaceAll(/<[^>]+>/g, '').replaceAll('\u00a0', ' '),
+  );
 }
 
 /** Width and depth of the slab as drawn, paper mm. */
@@ -97,7 +99,7 @@ describe('the scale', () => {
   test('is the largest that fits when none is asked for', () => {
     expect(scaleOf(room(6700, 5500), 'A4', null)).toEqual({ scale: 50, sentence: null });
     expect(scaleOf(hallPlan(), 'A4', null)).toEqual({ scale: 150, sentence: null });
-    expect(scaleOf(hallPlan(), 'letter', null)).toEqual({ scale: 200, sentence: null });
+    expect(scaleOf(hallPlan(), 'letter', null)).toEqual({ scale: 150, sentence: null });
   });
 
   test('is the one asked for when the floor fits, and says so when it does not', () => {
@@ -145,7 +147,7 @@ describe('what stands on it', () => {
     const [cracks] = [all.indexOf('Cracks')];
     expect(cracks).toBeGreaterThan(0);
     expect(all).not.toContain('if clear, scrape');
-    expect(all).toContain('STOP, zone 3');
+    expect(all.replaceAll('\n', ' ')).toContain('STOP, zone 3');
     expect(all).toContain('STOP, zone 1');
   });
 
@@ -174,6 +176,34 @@ describe('what stands on it', () => {
       ),
     );
     expect([...inks].toSorted()).toEqual(['black', 'none', 'url', 'white']);
+  });
+
+  test('no figure is parted from its unit, no card or short table from its head', () => {
+    for (const { svg } of pages) for (const text of textsOf(svg)) expect(text).not.toMatch(/^(m|m²|mm|ft|ft²)\b/);
+    const second = textsOf(pages[1]?.svg ?? '');
+    expect(second.filter((text) => text.endsWith(', continued'))).toEqual([]);
+  });
+
+  test('power, water and notes are told, readings and photographs stay in the office', () => {
+    const item = (tag: string) => ({ floor: HALL_FLOOR, tag, at: [3000, 3000] });
+    const said = zoneMapPages(
+      input(
+        applyCells(doc, [
+          ...cellsOf('service:p', { ...item('P7'), kind: 'power', volts: 400, amps: 32, phases: 3 }),
+          ...cellsOf('note:n', { ...item('N7'), text: 'Key at the gate.' }),
+          ...cellsOf('reading:r', { ...item('R7'), kind: 'moisture', value: 75, unit: '%', takenBy: 'A. Surveyor' }),
+        ]),
+      ),
+    ).flatMap(({ svg }) => textsOf(svg));
+    expect(said).toEqual(expect.arrayContaining(['P7', 'power, 400 V, 32 A, 3 phases', 'N7', 'Key at the gate.']));
+    expect(said).not.toContain('R7');
+  });
+
+  test('plates stay beside the line to the column, words above the frame', () => {
+    const column = Number(/text x="([\d.]+)"[^>]*>Released by/.exec(pages[0]?.svg ?? '')?.[1]);
+    const [frame] = /<clipPath id="map"><rect [^>]*>/.exec(pages[0]?.svg ?? '') ?? [''];
+    const [, x, width] = /x="([\d.]+)"[^>]*width="([\d.]+)"/.exec(frame) ?? [];
+    expect(Number(x) + Number(width)).toBeLessThan(column - 4);
   });
 
   test('the columns stay on the sheet', () => {

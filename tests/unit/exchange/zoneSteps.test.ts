@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { firm } from '../../../src/canvas/paint/textWidth.ts';
 import { stepText } from '../../../src/exchange/zoneCardText.ts';
 import { zoneSteps } from '../../../src/exchange/zoneSteps.ts';
 import type { Doc } from '../../../src/model/doc.ts';
@@ -141,8 +142,8 @@ test('upstands are on the card: what comes off before all else, what is prepared
   ]);
   const said = steps.flatMap((step) => (step.kind === 'upstands' ? [stepText(step, 'metric', null)] : []));
   expect(said).toEqual([
-    { main: 'Take off: cove base', more: '8.00 m, 100 mm high' },
-    { main: 'Upstands by hand: stem wall', more: '10.00 m, 150 mm high' },
+    { main: 'Take off: cove base', more: `${firm('8.00 m')}, 100 mm high` },
+    { main: 'Upstands by hand: stem wall', more: `${firm('10.00 m')}, 150 mm high` },
   ]);
 });
 
@@ -150,7 +151,7 @@ test('floor that no machine gets to is told beside the tight spots', () => {
   const edges = { kind: 'edges', of: 'zone:1', what: 'edges 1', method: 'hand_grinder', abrasive: null } as const;
   const step = { ...edges, times: 1, metres: 20, tightTags: ['T1'], handM2: 9, cutOffM2: 7.3 };
   expect(stepText(step, 'metric', null).more).toBe(
-    'Handheld grinder, segmented cup wheel, 20.00 m, and T1, and 7.30 m² no machine reaches',
+    `Handheld grinder, segmented cup wheel, ${firm('20.00 m')}, and T1, and ${firm('7.30 m²')} no machine reaches`,
   );
 });
 
