@@ -89,6 +89,7 @@ function asJson(doc: Doc): string {
     name: floor.name,
     blocked: of.blocked,
     notAnOffer: of.notAnOffer,
+    ...(of.missingPrices.length > 0 ? { missingPrices: of.missingPrices } : {}),
     notices: of.notices,
     holds: of.holds,
     faults: of.faults,
