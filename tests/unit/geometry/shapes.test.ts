@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { toGrid } from '../../../src/geometry/grid.ts';
-import { hatchLines, teethOf } from '../../../src/geometry/hatch.ts';
 import { labelSpot } from '../../../src/geometry/labelSpot.ts';
 import { pathLength, pointAt } from '../../../src/geometry/polyline.ts';
 import { regionIndex } from '../../../src/geometry/regionIndex.ts';
@@ -166,30 +165,5 @@ describe('a spot for a tag', () => {
     expect(index.nearest(labelSpot([[rectangle(0, 0, 8_000, 4_000)]]) ?? [0, 0], 9_000)?.distance).toBeGreaterThan(
       1_900,
     );
-  });
-});
-
-describe('the hatch', () => {
-  const region = [[rectangle(0, 0, 1_000, 600), rectangle(300, 200, 200, 200).toReversed()]];
-  it('grows coarser from CSP 1 to 10, and even numbers lean', () => {
-    const teeth = Array.from({ length: 10 }, (_, i) => teethOf(i + 1));
-    for (const [i, { pitch }] of teeth.slice(1).entries()) expect(pitch).toBeGreaterThan(teeth[i]?.pitch ?? 0);
-    expect(teeth.map(({ leanDeg }) => leanDeg)).toEqual([0, 45, 0, 45, 0, 45, 0, 45, 0, 45]);
-  });
-  it('stays inside the region, for each CSP', () => {
-    const index = regionIndex(region);
-    for (let csp = 1; csp <= 10; csp += 1) {
-      const lines = hatchLines(region, csp, 2);
-      expect(lines.length).toBeGreaterThan(5);
-      for (const at of lines.flat())
-        expect(index.contains(at) || (index.nearest(at, 1e-6)?.distance ?? 1) < 1e-6).toBe(true);
-    }
-  });
-  it('of plain lines is as long as area over pitch', () => {
-    const length = hatchLines(region, 1, 2).reduce((sum, line) => sum + pathLength(line), 0);
-    expect(length / (560_000 / 10)).toBeCloseTo(1, 1);
-  });
-  it('answers nothing for a scale gone wrong', () => {
-    expect(hatchLines(region, 3, 1e-9)).toEqual([]);
   });
 });
