@@ -10,6 +10,7 @@ import { measured } from './terms.ts';
 export const EDGE_KINDS = ['wall', 'obstruction', 'drop'] as const;
 export type EdgeKind = (typeof EDGE_KINDS)[number];
 
+/** Code of the line that holds the metres of one kind of face. */
 export const edgeCode = (kind: EdgeKind): string => `edge.${kind}`;
 
 /** Edge metres by kind and summed, stop lines, faces inside hand areas, corners and obstructions of each zone. */

@@ -2,7 +2,7 @@ import type { Machine } from '../model/records/machine.ts';
 import { machineBodies } from './rates/machineBodies.ts';
 import { methodOf } from './rates/methods.ts';
 
-/** Ride-on and walk-behind machines keep so far from a drop, mm; middle of 0.5 to 1 m for safety's sake low; practice. */
+/** Ride-on and walk-behind machines keep so far from a drop, mm: 0.5 to 1 m; common practice, no source. */
 const DROP_CLEARANCE_MM = 600;
 /** Least overlap between machine and hand work, mm; common practice, no source. */
 const LAP_MM = 50;

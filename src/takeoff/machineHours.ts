@@ -10,7 +10,7 @@ import { obstructionTerm, roomTerm } from './scaleFactors.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { chosen, factorTerm, measured, rateTerm } from './terms.ts';
 
-/** Paint thinner than this, mm, is slowed by the factor of a sealer and not of an epoxy. */
+/** Paint thinner than this, mm, is slowed by the factor of a sealer and not of an epoxy; common practice, no source. */
 const THIN_COAT_MM = 0.25;
 
 /**

@@ -10,10 +10,12 @@ export type Answered = 'yes' | 'no' | 'unknown' | 'open';
 
 export type Answers = Readonly<Record<Question, Answered>>;
 
+/** The record of the job itself; null in an empty plan. */
 export function jobOf(doc: Doc): Job | null {
   return recordsOf(doc, 'job')[0] ?? null;
 }
 
+/** What has been answered to the four questions; `open` where nobody has. */
 export function answersOf(doc: Doc): Answers {
   const job = jobOf(doc);
   const answered = (question: Question): Answered => job?.[question]?.answer ?? 'open';

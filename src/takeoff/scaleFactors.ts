@@ -2,7 +2,7 @@ import { fixed } from './formula.ts';
 import type { Term } from './line.ts';
 import type { RateBook } from './rates/rateBook.ts';
 
-/** Middles of the classes of room size, m2 net floor of the zone, and of obstructions in 100 m2. */
+/** Middles of the classes of room size, m2 net floor of the zone, and of obstructions in 100 m2; common practice, no source. */
 const ROOM_M2 = [10, 32, 100, 450, 2000] as const;
 const PER_100_M2 = [0.5, 3, 7, 15] as const;
 

@@ -8,7 +8,7 @@ import { measured } from './terms.ts';
 
 /**
  * A piece smaller than this, m2, is what a round head leaves in a corner: it is ground with the corner and gets no
- * number of its own. (1 - pi/4) r^2 of a 500 mm head is 0.013 m2.
+ * number of its own. (1 - pi/4) r^2 of a 500 mm head is 0.013 m2; the limit is common practice, no source.
  */
 const CORNER_REST_M2 = 0.05;
 

@@ -166,6 +166,7 @@ export const abrasives: readonly AbrasiveRow[] = [
   },
 ];
 
+/** The row of an abrasive, or null for an id that this book does not know. */
 export function abrasiveOf(id: string): AbrasiveRow | null {
   return abrasives.find((row) => row.id === id) ?? null;
 }

@@ -22,7 +22,7 @@ export const WIDE_MM = 6;
 export const CHASE_MM = { width: 6, depth: 12 } as const;
 /** A wide crack is opened by so much on either side, and to this depth, mm; common practice, no source. */
 export const WIDE_CHASE_MM = { eachSide: 3, depth: 19 } as const;
-/** A control joint without measured width and depth: middle of 3 to 6 mm; depth of its saw cut from practice. */
+/** Joints without measured width and depth, mm: a saw cut of 3 to 6 mm, its usual depth; common practice, no source. */
 export const JOINT_MM = { controlWidth: 4.5, controlDepth: 25, constructionWidth: 6, constructionDepth: 15.5 } as const;
 
 export const crackRows: readonly CrackRow[] = [

@@ -33,10 +33,12 @@ export function defaultMoneyCells(): Cell[] {
 
 export const PRICING_ID = 'pricing:job' as const satisfies RecordId;
 
+/** Id of the record that holds a rate of this code. */
 export function rateRecordId(code: string): `rate:${string}` {
   return `rate:${code.replaceAll(/[^A-Za-z0-9_-]/g, '-')}`;
 }
 
+/** Id of the record that holds a price of this code. */
 export function priceRecordId(code: string): `price:${string}` {
   return `price:${code.replaceAll(/[^A-Za-z0-9_-]/g, '-')}`;
 }

@@ -9,6 +9,7 @@ export const methods: readonly MethodRow[] = [...cleanMethods, ...removeMethods,
 
 const byId = new Map(methods.map((row) => [row.id, row]));
 
+/** The row of a method, or null for an id that this book does not know. */
 export function methodOf(id: string): MethodRow | null {
   return byId.get(id) ?? null;
 }

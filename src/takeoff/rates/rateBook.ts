@@ -37,6 +37,7 @@ function provenanceOf(text: string): Provenance {
   return PROVENANCES.includes(text) ? (text as Provenance) : 'own';
 }
 
+/** The rates and prices that a job is worked out with. Reads only; nothing of the book is written into the job. */
 export function rateBook(doc: Doc): RateBook {
   const rates = new Map(recordsOf(doc, 'rate').map((record) => [record.code, record]));
   const prices = new Map(recordsOf(doc, 'price').map((record) => [record.code, record]));

@@ -293,6 +293,7 @@ export const surveyReadings: readonly ReadingRow[] = [
   },
 ];
 
+/** The row of a kind of reading, or null for one that this table does not know. */
 export function readingOf(id: string): ReadingRow | null {
   return surveyReadings.find((row) => row.id === id) ?? null;
 }
