@@ -13,7 +13,7 @@ export async function setOut(
   browser: Browser,
   address: string,
   as: BrowserContextOptions,
-  before?: (page: Page) => Promise<void>,
+  before?: (page: Page) => Promise<unknown>,
 ): Promise<Journey> {
   const context = await browser.newContext({ locale: 'en-GB', ...as });
   await plainFiles(context);
