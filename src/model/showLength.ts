@@ -49,15 +49,21 @@ const DECIMALS: Readonly<Record<LengthUnit, number>> = { m: 4, cm: 2, mm: 1, ft:
 
 /**
  * The text of a length in its field: what was typed, as far as the grid of the plan holds it. `parseLength` reads it
- * back. Feet and inches to the coarsest of 1/8 to 1/64 in that is exact, else to the nearest 1/16.
+ * back. Feet and inches to the coarsest of 1/8 to 1/64 in that is exact, else to the nearest 1/16; inches under one,
+ * as on a crack gauge, then in decimals.
  */
 export function lengthForField(mm: number, field: LengthUnit): string {
   if (field === 'ft' || field === 'in') {
-    const exact = ([8, 16, 32, 64] as const).find((bottom) => onGrid(exactMm(mm, bottom)) === onGrid(mm)) ?? 16;
-    if (field === 'ft') return feetAndInches(mm, exact).replaceAll(',', '');
-    return inchText(Math.round((mm / MM_PER_IN) * exact), exact);
+    const exact = ([8, 16, 32, 64] as const).find((bottom) => onGrid(exactMm(mm, bottom)) === onGrid(mm));
+    if (field === 'ft') return feetAndInches(mm, exact ?? 16).replaceAll(',', '');
+    if (exact === undefined && Math.abs(mm) < MM_PER_IN) return withoutZeros(showNumber(mm / MM_PER_IN, 3, false));
+    return inchText(Math.round((mm / MM_PER_IN) * (exact ?? 16)), exact ?? 16);
   }
   const text = showNumber(mmToLength(mm, field), DECIMALS[field], false);
+  return withoutZeros(text);
+}
+
+function withoutZeros(text: string): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
 

@@ -106,7 +106,7 @@ const hints: Readonly<Record<string, string>> = {
   dimensionStart: 'Tap one end of the length to show.',
   edgeKindStart: 'Choose a kind, then tap the edges that are of it.',
   entranceStart: 'Tap where machines come onto the floor.',
-  findingStart: 'Tap round what you found, or drag a rectangle over it.',
+  findingStart: 'Tap round it, or drag a rectangle over it.',
   jointStart: 'Tap where the joint begins.',
   levelEnd: 'Pick the other end of the level line.',
   levelStart: 'Pick one end of a line that is level on the floor.',

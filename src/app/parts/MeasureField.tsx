@@ -32,6 +32,9 @@ export interface MeasureFieldProps {
   readonly placeholder?: string;
 }
 
+/** More signs than this do not fit in the large type. */
+const LONG = 7;
+
 const UNITS: Readonly<Record<MeasureKind, readonly LengthUnit[]>> = {
   length: ['m', 'ft', 'mm'],
   size: ['mm', 'in', 'm'],
@@ -152,6 +155,7 @@ export function MeasureField(props: MeasureFieldProps): ReactElement {
           id={id}
           ref={inputRef}
           className={css.input}
+          data-long={text.length > LONG ? '' : undefined}
           type="text"
           inputMode={unit === 'ft' || unit === 'in' ? 'text' : 'decimal'}
           autoComplete="off"

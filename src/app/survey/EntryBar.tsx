@@ -3,7 +3,7 @@ import css from './EntryBar.module.css';
 import { cx } from '../look/cx.ts';
 import type { RecordType } from '../../model/records/all.ts';
 import { nextTag, type TaggedType } from '../../edit/tags.ts';
-import { applyCells } from '../../model/doc.ts';
+import { applyCells, onFloor } from '../../model/doc.ts';
 import { hintSentence } from '../../words/handWords.ts';
 import { Button } from '../parts/Button.tsx';
 import { Figure } from '../parts/Figure.tsx';
@@ -64,12 +64,16 @@ export function EntryBar({
   const units = useUnits();
   const draft = useHand((now) => now.draft);
   const tag = useNextTag(tool);
+  const floor = useFloor();
+  const noSlab = useDoc((doc) => floor !== null && onFloor(doc, 'slab', floor.id).length === 0);
   const ItemFields = itemFields[tool];
   const settings = settingsOf(tool, all, units);
   const drawing = draft?.from !== null && draft?.from !== undefined;
   const line = useTypedLine(!inline);
   const pending = !inline && PATHS.has(tool) && line.lengthMm !== null;
   const corners = draft?.own?.length ?? 0;
+  // By finger a line begins on the plan: only the first wall of all may begin anywhere, by its length alone.
+  const lines = PATHS.has(tool) && (inline || corners > 0 || (tool === 'slab' && noSlab));
   const fields = (
     <div className={css.fields}>
       {tool === 'pick' && (
@@ -82,7 +86,7 @@ export function EntryBar({
           {surveyText.touchingToo}
         </label>
       )}
-      {PATHS.has(tool) && <LineFields line={line} inline={inline} />}
+      {lines && <LineFields line={line} inline={inline} />}
       {ItemFields && (
         <ItemFields key={tool} value={settings} inline={inline} entry onSet={(slots) => setSettings(tool, slots)} />
       )}

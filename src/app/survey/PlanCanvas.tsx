@@ -1,9 +1,9 @@
 import { useCallback, useEffect, useMemo, useState, type DragEvent, type ReactElement } from 'react';
 import css from './PlanCanvas.module.css';
 import { cx } from '../look/cx.ts';
-import { zoomedAbout, type View } from '../../canvas/camera.ts';
+import { toScreen, zoomedAbout, type Camera, type View } from '../../canvas/camera.ts';
 import { PlanStage } from '../../canvas/layers/PlanStage.tsx';
-import { chalkTick, guideLines, handPoint } from '../../canvas/paint/guides.ts';
+import { chalkTick, guideLines, handPoint, tickReachPx } from '../../canvas/paint/guides.ts';
 import type { Prim } from '../../canvas/paint/prim.ts';
 import { planView } from '../../canvas/paint/view.ts';
 import { applyCells, type Doc } from '../../model/doc.ts';
@@ -19,10 +19,12 @@ import { useCamera } from './useCamera.ts';
 import { useKeys } from './useKeys.ts';
 import { usePointers } from './usePointers.ts';
 
+/** The word of a chalk tick and its distance, below the point. */
+const TICK_WORD_PX = 40;
 const NO_SIZE: View = { widthPx: 0, heightPx: 0 };
 
 /** The live line, the chalk tick where a point has met something, and under a finger its ring. */
-function useHandPrims(): readonly Prim[] {
+function useHandPrims(camera: Camera, view: View): readonly Prim[] {
   const { draft, snap, finger } = useHand();
   const tool = useSession((now) => now.tool);
   return useMemo(() => {
@@ -32,9 +34,13 @@ function useHandPrims(): readonly Prim[] {
     const met = snap.kind !== 'free' && snap.kind !== 'grid';
     const reason = snapWords[snap.kind] ?? '';
     if (finger) prims.push(...handPoint(snap.at, true));
-    if (met) prims.push(...guideLines(snap.guides), ...chalkTick(snap.at, snap.along, reason, finger));
+    if (!met) return prims;
+    const [x, y] = toScreen(camera, view, snap.at);
+    const left = x + tickReachPx(reason) > view.widthPx;
+    const above = finger || y + TICK_WORD_PX > view.heightPx;
+    prims.push(...guideLines(snap.guides), ...chalkTick(snap.at, snap.along, { reason, above, left }));
     return prims;
-  }, [draft, snap, finger, tool]);
+  }, [draft, snap, finger, tool, camera, view]);
 }
 
 /** The plan with what the hand is changing laid over it. What is only being drawn is the live line's to show. */
@@ -80,7 +86,7 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
   const notes = usePlanNotes(doc, floor?.id ?? '', takeoff, units);
   const plan = useMemo(() => planView(doc, floor?.id ?? '', notes), [doc, floor?.id, notes]);
   const showing = useShowing();
-  const hand = useHandPrims();
+  const hand = useHandPrims(camera, view);
   const cursor = useHand((now) => now.draft?.cursor) ?? 'default';
 
   const floorId = floor?.id ?? null;

@@ -1,10 +1,11 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactElement } from 'react';
 import Konva from 'konva/lib/Core.js';
 import { Layer, Stage } from 'react-konva/lib/ReactKonvaCore.js';
-import type { Camera, View } from '../camera.ts';
+import { seenBox, type Camera, type View } from '../camera.ts';
 import { painted } from '../paint/kept.ts';
 import { PAINT_ORDER, paintFloor, paintTags, type PaintedFloor, type Showing } from '../paint/paintFloor.ts';
 import type { Prim } from '../paint/prim.ts';
+import type { PxBox } from '../paint/plateGrid.ts';
 import { northArrow, scaleBar } from '../paint/scaleBar.ts';
 import type { PlanView } from '../paint/view.ts';
 import { ClassShape } from './ClassShape.tsx';
@@ -69,11 +70,23 @@ function useRested(camera: Camera, view: View, moving: boolean): Eye {
   return useMemo(() => (moving ? rested : { camera, view }), [camera, view, moving, rested]);
 }
 
+/** What is seen, in px about the floor's origin: plates stay within it. Null on a turned plan, and on a crowded one, where it would cost frames. */
+function useSeen({ camera, view }: Eye, items: number): PxBox | null {
+  return useMemo(() => {
+    if (camera.turnDeg !== 0 || items >= SNAPSHOT_FROM_ITEMS) return null;
+    const { minX, minY, maxX, maxY } = seenBox(camera, view);
+    const px = camera.pxPerMm;
+    return { minX: minX * px, minY: minY * px, maxX: maxX * px, maxY: maxY * px };
+  }, [camera, view, items]);
+}
+
 /** Prims of the floor. While a gesture runs, plates keep the places that the last rest has given them. */
-function useFloor(plan: PlanView, showing: Showing, pxPerMm: number, restPxPerMm: number): PaintedFloor {
+function useFloor(plan: PlanView, showing: Showing, pxPerMm: number, rested: Eye, within: PxBox | null): PaintedFloor {
+  const restPxPerMm = rested.camera.pxPerMm;
   const tags = useMemo(
-    () => paintTags(plan, { pxPerMm: restPxPerMm, picked: false, print: false }, showing),
-    [plan, restPxPerMm, showing],
+    () =>
+      paintTags(plan, { pxPerMm: restPxPerMm, picked: false, print: false }, within ? { ...showing, within } : showing),
+    [plan, restPxPerMm, showing, within],
   );
   const bare = useMemo(
     () => paintFloor(plan, { pxPerMm, picked: false, print: false }, { ...showing, tags: false }),
@@ -100,7 +113,8 @@ export function PlanStage(props: PlanStageProps): ReactElement {
   const items = plan.cracks.length + plan.joints.length + plan.findings.length + plan.obstructions.length;
   const drawSnapshot = useGestureSnapshot(stage, moving && items >= SNAPSHOT_FROM_ITEMS, rested);
   const restPx = rested.camera.pxPerMm;
-  const floor = useFloor(plan, showing, drawSnapshot ? restPx : camera.pxPerMm, restPx);
+  const within = useSeen(rested, items);
+  const floor = useFloor(plan, showing, drawSnapshot ? restPx : camera.pxPerMm, rested, within);
   const northDeg = plan.floor?.northDeg;
   const glass = useMemo(() => glassPrims(scale, camera, view, northDeg), [scale, camera, view, northDeg]);
   const drawGlass = useCallback((lent: Drawing) => drawOnGlass(lent, glass), [glass]);

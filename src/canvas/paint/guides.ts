@@ -3,6 +3,7 @@ import { boxOf } from '../../geometry/box.ts';
 import { FINGER, LINE } from '../look.ts';
 import type { Prim } from './prim.ts';
 import { degreesOf } from './spot.ts';
+import { textWidth } from './textWidth.ts';
 
 /** The line under the hand. `path` ends at the point that is being set. */
 export function liveLine(path: readonly Point[], closed = false): Prim[] {
@@ -38,6 +39,7 @@ const TICK_LENGTH = 22;
 const TICK_WIDTH = 6;
 const TICK_HALO = 2.5;
 const REASON_PX = 17;
+const WORD_OFF_PX = 16;
 
 function bar(length: number, width: number): readonly Point[] {
   const l = length / 2;
@@ -50,8 +52,21 @@ function bar(length: number, width: number): readonly Point[] {
   ];
 }
 
-/** The chalk tick: a bar across the live line, along what was met, with its reason in a word. A finger is below: then the word stands above. */
-export function chalkTick(at: Point, along: Point | null, reason: string, finger: boolean): Prim[] {
+export interface TickWord {
+  readonly reason: string;
+  /** Above the tick: a finger or the rim of the view is below. */
+  readonly above: boolean;
+  /** Left of it: the rim of the view is at its right. */
+  readonly left: boolean;
+}
+
+/** How far a reason reaches from its tick, px. */
+export function tickReachPx(reason: string): number {
+  return WORD_OFF_PX + textWidth(reason, REASON_PX) + 4;
+}
+
+/** The chalk tick: a bar across the live line, along what was met, with its reason in a word. */
+export function chalkTick(at: Point, along: Point | null, { reason, above, left }: TickWord): Prim[] {
   const turnDeg = along ? degreesOf(along) : 0;
   const halo = bar(TICK_LENGTH + 2 * TICK_HALO, TICK_WIDTH + 2 * TICK_HALO);
   return [
@@ -64,9 +79,9 @@ export function chalkTick(at: Point, along: Point | null, reason: string, finger
       px: REASON_PX,
       weight: 800,
       ink: 'chalk',
-      align: 'left',
+      align: left ? 'right' : 'left',
       halo: 'slab',
-      offsetPx: [16, finger ? -24 : 26],
+      offsetPx: [left ? -WORD_OFF_PX : WORD_OFF_PX, above ? -24 : 26],
     },
   ];
 }

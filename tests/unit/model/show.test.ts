@@ -43,6 +43,9 @@ describe('lengths', () => {
     expect(lengthForField(3810, 'm')).toBe('3.81');
     expect(lengthForField(3000, 'mm')).toBe('3000');
     expect(lengthForField(165.1, 'in')).toBe('6 1/2');
+    // A crack by its gauge: 0.020 in is no fraction, and not nothing.
+    expect(lengthForField(0.508, 'in')).toBe('0.02');
+    expect(lengthForField(0.79375, 'in')).toBe('1/32');
   });
 });
 

@@ -171,8 +171,8 @@ describe('on the glass', () => {
   });
 
   test('the word of a chalk tick stands away from the finger', () => {
-    const word = (finger: boolean): number | undefined =>
-      chalkTick([0, 0], [1, 0], 'corner', finger).flatMap((prim) =>
+    const word = (above: boolean): number | undefined =>
+      chalkTick([0, 0], [1, 0], { reason: 'corner', above, left: false }).flatMap((prim) =>
         prim.kind === 'text' ? [prim.offsetPx?.[1]] : [],
       )[0];
     expect(word(true)).toBeLessThan(0);
