@@ -20,6 +20,12 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   strip: 'Edge strip',
   stopLine: 'Stop lines',
   facesInHandAreas: 'Faces inside hand areas',
+  // What the sill adds up of several lines.
+  crack: 'Cracks',
+  joint: 'Joints',
+  upstandArea: 'Upstand faces',
+  allEdge: 'Edge of the floor, all of it',
+  'tight + cutOff': 'Tight spots and cut-off floor',
   innerCorners: 'Inner corners',
   outerCorners: 'Outer corners',
   obstructions: 'Obstructions',

@@ -33,6 +33,17 @@ export function Questions(): ReactElement | null {
   const located = job.inSlabLocated;
   return (
     <div className={css.questions}>
+      <div className={css.who}>
+        <TextField
+          label={questionsText.who}
+          value={by}
+          say={questionsText.whoHelp}
+          onSet={(name) => {
+            setBy(name);
+            setAnsweredBy(name);
+          }}
+        />
+      </div>
       {questionSlots.map((slot) => {
         const given = job[slot];
         return (
@@ -63,17 +74,6 @@ export function Questions(): ReactElement | null {
           </section>
         );
       })}
-      <div className={css.who}>
-        <TextField
-          label={questionsText.who}
-          value={by}
-          say={questionsText.whoHelp}
-          onSet={(name) => {
-            setBy(name);
-            setAnsweredBy(name);
-          }}
-        />
-      </div>
       {locating && (
         <RecordResult
           what={questionsText.locate}

@@ -21,7 +21,8 @@ interface RecordResultProps {
 export function RecordResult({ what, words, onSave, onClose }: RecordResultProps): ReactElement {
   const [result, setResult] = useState<Clearance['result'] | null>(null);
   const [on, setOn] = useState(today());
-  const [by, setBy] = useState(answeredBy());
+  // Who answers questions has seldom run the laboratory: a result that clears a hold gets its name typed.
+  const [by, setBy] = useState(words ? answeredBy() : '');
   const [reference, setReference] = useState('');
   const [asked, setAsked] = useState(false);
   const dayFault = isDay(on) ? null : resultText.needsDate;

@@ -57,7 +57,13 @@ export function MoneyDialog(): ReactElement | null {
     else say(moneyText.currencyFault);
   }
   const price = (row: PriceField): ReactElement => (
-    <MoneyField key={row.code} row={row} currency={currency ?? ''} onSet={(amount) => setPrice(row, amount)} />
+    <MoneyField
+      key={row.code}
+      row={row}
+      currency={currency ?? ''}
+      confirmed={pricing.confirmedOn !== undefined}
+      onSet={(amount) => setPrice(row, amount)}
+    />
   );
   const percent = (slot: 'burdenPct' | 'overheadPct' | 'marginPct', label: string, note?: string): ReactElement => (
     <NumberField

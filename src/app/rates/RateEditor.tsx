@@ -1,4 +1,4 @@
-import { useState, type ReactElement } from 'react';
+import { useEffect, useState, type ReactElement, type RefObject } from 'react';
 import css from './Rates.module.css';
 import { rateUnit } from './rateUnits.ts';
 import { Button } from '../parts/Button.tsx';
@@ -17,10 +17,12 @@ const bounds = ['low', 'likely', 'high'] as const;
 interface RateEditorProps {
   readonly rate: Priced;
   readonly onDone: () => void;
+  /** Filled with what keeps the figures that stand here; it says false while they cannot be kept. */
+  readonly keepRef?: RefObject<(() => boolean) | null>;
 }
 
 /** Low, likely and high of one rate of this job, and the way back to the book's. */
-export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
+export function RateEditor({ rate, onDone, keepRef }: RateEditorProps): ReactElement {
   const { unit, worth } = rateUnit(rate.unit, useUnits());
   const shown = (kept: number): number => kept / worth;
   const [draft, setDraft] = useState<Bounds>({
@@ -34,21 +36,29 @@ export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
   const fault = positive ? (rises ? null : rateText.order) : rateText.positive;
   const book = bookRow(rate.code);
 
-  function keep(values: Bounds, source: string, provenance: string, fromMemory: boolean): void {
+  function keep(values: Bounds, source: string, provenance: string, fromMemory: boolean): boolean {
     const id: RecordId = rate.record ?? rateRecordId(rate.code);
     const fields = { code: rate.code, term: rate.term, unit: rate.unit, ...values, source, provenance, fromMemory };
-    if (run('setRateRow', { id, fields })) onDone();
+    return run('setRateRow', { id, fields });
   }
-  function save(): void {
+  function save(): boolean {
     setAsked(true);
-    if (fault) return;
-    keep(
+    if (bounds.every((bound) => draft[bound] === shown(rate[bound]))) return true;
+    if (fault) return false;
+    return keep(
       { low: draft.low * worth, likely: draft.likely * worth, high: draft.high * worth },
       'own figure',
       'own',
       false,
     );
   }
+  useEffect(() => {
+    if (!keepRef) return;
+    keepRef.current = save;
+    return () => {
+      keepRef.current = null;
+    };
+  });
   return (
     <div className={css.editor} role="group" aria-label={rateText.rateOf(rate.term)}>
       <b>{rate.term}</b>
@@ -65,7 +75,7 @@ export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
         ))}
       </div>
       <p className={css.note}>
-        {unitSign(unit)}. {sourceSays(rate.source, rate.provenance, rate.fromMemory)}.
+        {unitSign(unit)}, {sourceSays(rate.source, rate.provenance, rate.fromMemory)}
       </p>
       {asked && fault && (
         <p role="alert" className={css.fault}>
@@ -73,7 +83,7 @@ export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
         </p>
       )}
       <div className={css.buttons}>
-        <Button size="desk" onClick={save}>
+        <Button size="desk" onClick={() => save() && onDone()}>
           {rateText.save}
         </Button>
         {book && (
@@ -85,7 +95,7 @@ export function RateEditor({ rate, onDone }: RateEditorProps): ReactElement {
                 book.source,
                 book.provenance,
                 book.fromMemory,
-              )
+              ) && onDone()
             }
           >
             {rateText.back}

@@ -1,4 +1,4 @@
-import { useState, type ReactElement } from 'react';
+import { useRef, useState, type ReactElement } from 'react';
 import css from './Rates.module.css';
 import { RateEditor } from './RateEditor.tsx';
 import { rateUnit } from './rateUnits.ts';
@@ -25,7 +25,12 @@ export function RatesDialog(): ReactElement {
   const [changing, setChanging] = useState<string | null>(null);
   const wanted = find.trim().toLowerCase();
   const shown = rates.filter((rate) => wanted === '' || rate.term.toLowerCase().includes(wanted));
-  const close = (): void => openPanel(null);
+  // A rate that is being changed is kept before anything else is opened, or stays with its fault in words.
+  const keepRef = useRef<(() => boolean) | null>(null);
+  const thenOpen = (open: () => void): void => {
+    if (keepRef.current?.() ?? true) open();
+  };
+  const close = (): void => thenOpen(() => openPanel(null));
   return (
     <Dialog
       title={rateText.title}
@@ -34,7 +39,7 @@ export function RatesDialog(): ReactElement {
       onClose={close}
       foot={
         <>
-          <Button onClick={() => openPanel('money')}>{takeoffText.money}</Button>
+          <Button onClick={() => thenOpen(() => openPanel('money'))}>{takeoffText.money}</Button>
           <Button onClick={close}>{rateText.close}</Button>
         </>
       }
@@ -52,9 +57,9 @@ export function RatesDialog(): ReactElement {
               {rows.map((rate) => (
                 <li key={rate.code} className={css.rate}>
                   {changing === rate.code ? (
-                    <RateEditor rate={rate} onDone={() => setChanging(null)} />
+                    <RateEditor rate={rate} keepRef={keepRef} onDone={() => setChanging(null)} />
                   ) : (
-                    <RateLine rate={rate} onChange={() => setChanging(rate.code)} />
+                    <RateLine rate={rate} onChange={() => thenOpen(() => setChanging(rate.code))} />
                   )}
                 </li>
               ))}

@@ -9,11 +9,12 @@ import { sillFigure, type SillFigure, type SillName } from './sillItems.ts';
 import { useHand } from './hand.ts';
 import { useHasMoney } from '../takeoff/useHasMoney.ts';
 
+/* In Survey the edge is all there is; what of it a hand tool follows beside machine field is for Prep and Takeoff. */
 const SHOWN: Readonly<Record<Stage, Readonly<Record<'desk' | 'tablet' | 'phone', readonly SillName[]>>>> = {
   survey: {
-    desk: ['net', 'edge', 'obstructions', 'cracks', 'page'],
-    tablet: ['net', 'edge', 'upstands', 'cracks', 'joints'],
-    phone: ['net', 'edge', 'cracks'],
+    desk: ['net', 'allEdge', 'obstructions', 'cracks', 'page'],
+    tablet: ['net', 'allEdge', 'upstands', 'cracks', 'joints'],
+    phone: ['net', 'allEdge', 'cracks'],
   },
   prep: {
     desk: ['net', 'field', 'edge', 'tight', 'hours'],

@@ -8,6 +8,7 @@ const PARTS: Readonly<Record<string, Lit['parts']>> = {
   grossFloor: ['net'],
   field: ['field'],
   strip: ['strip'],
+  allEdge: ['wall', 'obstruction', 'drop', 'hidden'],
   edge: ['wall', 'obstruction', 'drop'],
   'edge.wall': ['wall'],
   'edge.obstruction': ['obstruction'],

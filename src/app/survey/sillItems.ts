@@ -6,6 +6,8 @@ import type { Units } from '../../model/units.ts';
 import type { Line, Range } from '../../takeoff/line.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
 import { moneyOnScreen } from '../takeoff/showQuantity.ts';
+import { ALL_EDGE, allEdgeLine } from '../takeoff/allEdgeLine.ts';
+import { whyKey } from '../takeoff/whyLine.ts';
 import { sillWords } from '../../words/surveyWords.ts';
 
 /** One figure of the sill, and the takeoff line that answers why. */
@@ -32,10 +34,10 @@ function sum(lines: readonly Line[], pick: keyof Range = 'likely'): number {
   return lines.reduce((all, line) => all + line.quantity[pick], 0);
 }
 
-/** With one line it is that line's working; of several the largest part is opened, and leads to the others. */
+/** Why it is that much: the sum of the lines that are something; with one line its own working. */
 function whyOf(lines: readonly Line[]): string | null {
-  const largest = lines.toSorted((a, b) => b.quantity.likely - a.quantity.likely)[0];
-  return largest?.key ?? null;
+  const counting = lines.filter((line) => line.quantity.likely !== 0);
+  return whyKey(counting.length > 0 ? counting : lines.slice(0, 1));
 }
 
 type Show = (value: number) => Figure;
@@ -44,6 +46,22 @@ function total(sums: Sums, key: string, codes: readonly string[], label: string,
   const lines = codes.flatMap((code) => linesOf(sums, code));
   const known = sums.takeoff !== null && sums.takeoff.blocked === null;
   return { key, label, figure: known ? show(sum(lines)) : null, why: whyOf(lines) };
+}
+
+function allEdge({ takeoff }: Sums, run: Show): SillFigure {
+  const line = takeoff && allEdgeLine(takeoff);
+  return {
+    key: 'edge',
+    label: sillWords.edge,
+    figure: line && run(line.quantity.likely),
+    why: line && ALL_EDGE,
+  };
+}
+
+/** Tight spots; where a machine cannot get in at all the label says that too. */
+function left(sums: Sums, area: Show): SillFigure {
+  const hasCutOff = sum(linesOf(sums, 'cutOff')) > 0;
+  return total(sums, 'tight', ['tight', 'cutOff'], hasCutOff ? sillWords.tightAndCutOff : sillWords.tight, area);
 }
 
 function runOf(sums: Sums, kind: 'crack' | 'joint'): SillFigure {
@@ -105,10 +123,12 @@ export function sillFigure(name: SillName, sums: Sums): SillFigure {
       return total(sums, name, ['netFloorAll'], sillWords.net, area);
     case 'field':
       return total(sums, name, ['field'], sillWords.field, area);
+    case 'allEdge':
+      return allEdge(sums, run);
     case 'edge':
-      return total(sums, name, ['edge'], sillWords.edge, run);
+      return total(sums, name, ['edge'], sillWords.edgeByHand, run);
     case 'tight':
-      return total(sums, name, ['tight', 'cutOff'], sillWords.tight, area);
+      return left(sums, area);
     case 'upstands':
       return total(
         sums,
@@ -138,6 +158,7 @@ export function sillFigure(name: SillName, sums: Sums): SillFigure {
 export type SillName =
   | 'net'
   | 'field'
+  | 'allEdge'
   | 'edge'
   | 'tight'
   | 'upstands'

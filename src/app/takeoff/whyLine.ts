@@ -1,3 +1,4 @@
+import { ALL_EDGE, allEdgeLine } from './allEdgeLine.ts';
 import { sumOf } from '../../takeoff/formula.ts';
 import type { Line } from '../../takeoff/line.ts';
 import { makeLine } from '../../takeoff/makeLine.ts';
@@ -13,13 +14,14 @@ export function whyKey(lines: readonly Line[]): string | null {
 
 /** The line that a key speaks of; for a figure that adds lines up, their sum as a line of its own. */
 export function whyLine(takeoff: Takeoff, key: string): Line | null {
+  if (key === ALL_EDGE) return allEdgeLine(takeoff);
   const lines = key.split(PLUS).flatMap((part) => takeoff.lines.find((line) => line.key === part) ?? []);
   const [first] = lines;
   if (!first || lines.length === 1) return first ?? null;
   const terms = lines.map((line) => lineTerm(line.key, line));
   const oneZone = lines.every((line) => line.zone === first.zone);
   const sum = makeLine({
-    code: first.code,
+    code: codeOf(lines),
     trade: first.trade,
     unit: first.unit,
     zone: oneZone ? first.zone : null,
@@ -29,6 +31,14 @@ export function whyLine(takeoff: Takeoff, key: string): Line | null {
     held: lines.every((line) => line.held !== null) ? first.held : null,
   });
   return { ...sum, key };
+}
+
+/** One code, or what several have in common: `crack.static.wide` and `crack.working.wide` are `crack`. */
+function codeOf(lines: readonly Line[]): string {
+  const codes = [...new Set(lines.map(({ code }) => code))];
+  const groups = new Set(codes.map((code) => code.split('.')[0] ?? code));
+  if (codes.length > 1 && groups.size === 1) return [...groups].join('');
+  return codes.join(PLUS);
 }
 
 /** Lines that this figure goes into: those that took it, or one of the lines it adds up, as a term. */

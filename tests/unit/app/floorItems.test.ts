@@ -2,9 +2,13 @@ import { expect, test } from 'vitest';
 import { floorItems } from '../../../src/app/survey/floorItems.ts';
 import { litOf } from '../../../src/app/survey/litOf.ts';
 import { sillFigure } from '../../../src/app/survey/sillItems.ts';
+import { codeWords } from '../../../src/app/takeoff/codeWords.ts';
+import { whyKey, whyLine } from '../../../src/app/takeoff/whyLine.ts';
 import { figureText } from '../../../src/model/showNumber.ts';
+import { totalOf } from '../../../src/takeoff/lineTable.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { docOf, FLOOR, jobCells, record, rectangle, slabCells } from '../../support/jobPlans.ts';
+import { richJob } from '../../support/richJob.ts';
 
 const doorway = { kind: 'doorway', beyond: 'stop', tag: 'D1' } as const;
 const doc = docOf(
@@ -85,6 +89,34 @@ test('the sill adds up what the takeoff says, and leads to the line that answers
   expect(line && litOf(line).parts).toEqual(['net']);
   expect(sillFigure('cracks', sums)).toMatchObject({ label: 'Cracks, 1', figure: { figure: '2.00', unit: 'm' } });
   expect(sillFigure('page', sums)).toMatchObject({ label: 'No plan page', figure: null });
+});
+
+test('the sill of Survey counts every edge, whatever a machine reaches; its Why is the sum of the lines', () => {
+  const said = takeoff(doc, FLOOR);
+  const sums = { doc, floor: FLOOR, units: 'metric', takeoff: said, currency: 'USD' } as const;
+  const all = sillFigure('allEdge', sums);
+  // Round 6 x 5 m less the doorway, and the wall W1 on both sides and its end less D2 on both sides, and the column.
+  expect(Number(all.figure?.figure)).toBeGreaterThan(totalOf(said, 'edge').likely - 0.005);
+  expect(figureText(all.figure ?? { figure: '', unit: '' })).toBe(
+    `${(whyLine(said, all.why ?? '')?.quantity.likely ?? 0).toFixed(2)} m`,
+  );
+
+  // The way in is too narrow for the machine: all edge lies in hand floor now, and is as long as it was.
+  const narrow = docOf(
+    [...doc].flatMap(([id, fields]) => Object.entries(fields).map(([slot, value]) => [id, slot, value] as const)),
+    record('entrance:a', { floor: FLOOR, tag: 'M1', at: [2000, 100], widthMm: 300, heightMm: null }),
+  );
+  const barred = takeoff(narrow, FLOOR);
+  expect(totalOf(barred, 'edge').likely).toBe(0);
+  expect(sillFigure('allEdge', { ...sums, doc: narrow, takeoff: barred }).figure).toEqual(all.figure);
+  expect(sillFigure('tight', { ...sums, doc: narrow, takeoff: barred }).label).toBe('Tight, cut off');
+});
+
+test('a sum over lines of several codes is called by what they have in common', () => {
+  const said = takeoff(richJob(), 'floor:ground');
+  const cracks = said.lines.filter((line) => line.code.startsWith('crack.'));
+  expect(new Set(cracks.map(({ code }) => code)).size).toBeGreaterThan(1);
+  expect(codeWords(whyLine(said, whyKey(cracks) ?? '')?.code ?? '')).toBe('Cracks');
 });
 
 test('with a page that is not trued no figure is shown', () => {
