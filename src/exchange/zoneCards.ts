@@ -38,7 +38,7 @@ export interface ZoneCards {
 }
 
 /** Less floor than this, m2, is no zone for anybody. */
-const NOTHING_M2 = 0.005;
+export const NOTHING_M2 = 0.005;
 
 export function zoneNumberOf(zone: Held<'zone'> | null): string {
   return zone ? zone.tag.replace(/^\D+/, '') : '–';

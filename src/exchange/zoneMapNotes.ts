@@ -2,28 +2,20 @@ import type { TightPiece } from '../geometry/floorShape.ts';
 import { firm } from '../canvas/paint/textWidth.ts';
 import type { PlanView } from '../canvas/paint/view.ts';
 import { keptOutBy } from '../takeoff/keptOut.ts';
+import { passageTag } from '../takeoff/passageTag.ts';
 import { prepOfFloor } from '../takeoff/prep.ts';
 import { tightSpots } from '../takeoff/spotLines.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { tapeText } from './zoneCardText.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 
-/** Tag of a door by the name under which the engine answers it. */
-function doorTag(view: PlanView, passage: string): string {
-  const opening = view.walls.flatMap(({ openings }) => openings).find(({ id }) => id === passage);
-  if (opening) return opening.tag;
-  const [slab, edge] = passage.split('#');
-  const record = view.slabs.find(({ id }) => id === slab);
-  return record?.outline[Number(edge)]?.edge.tag ?? paperWords.door;
-}
-
-function blockedSentence(input: ZoneMapInput, view: PlanView, piece: TightPiece): string | null {
+function blockedSentence(input: ZoneMapInput, piece: TightPiece): string | null {
   const by = keptOutBy(piece);
   if (!by) return null;
   const { passage, needsMm, what } = by;
   const run = (lengthMm: number): string => firm(tapeText(lengthMm, input.units));
   const machine = prepOfFloor(input.doc, input.floor).find(({ zone }) => zone === piece.zone)?.machine?.name ?? '';
-  const door = doorTag(view, passage.id);
+  const door = passageTag(input.doc, passage.id) ?? paperWords.door;
   return what === 'width'
     ? paperWords.tooNarrow(door, run(passage.widthMm), machine, run(needsMm))
     : paperWords.tooLow(door, run(passage.heightMm ?? 0), machine, run(needsMm));
@@ -38,7 +30,7 @@ export function wayInSentences(input: ZoneMapInput, view: PlanView): string[] {
   );
   const blocked = (view.measure?.zones ?? [])
     .flatMap((zone) => zone.tight)
-    .map((piece) => blockedSentence(input, view, piece));
+    .map((piece) => blockedSentence(input, piece));
   const kept = tightSpots(view.measure?.zones ?? []).flatMap(({ tag, piece: { keptOff } }) =>
     keptOff
       ? [paperWords.keptOff(tag, firm(tapeText(keptOff.clearanceMm, input.units)), paperWords.faces[keptOff.kind])]

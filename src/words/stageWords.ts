@@ -14,7 +14,7 @@ export const questionWords: Readonly<
     notes: {
       open: 'Open: ask the owner, or look for the building permit.',
       yes: 'Yes: old tile, sheet, mastic or black adhesive counts as asbestos until a laboratory says otherwise.',
-      no: 'No: paint is still tested for lead before it is ground dry.',
+      no: 'No: in some countries asbestos was laid for longer, so local rules still decide. Paint is tested for lead before it is ground dry.',
       unknown: 'Open: counts as old until somebody finds out.',
     },
   },
@@ -184,6 +184,8 @@ export const prepText = {
     `Cannot enter: ${passage} is ${clear} clear, needs ${needs}.`,
   tooLow: (passage: string, clear: string, needs: string): string =>
     `Cannot enter: ${passage} is ${clear} high, needs ${needs}.`,
+  theDoorway: 'The doorway',
+  theWayIn: 'The way in',
   noWayIn: 'Cannot enter: no way in is wide enough.',
   keptOff: (clearance: string, face: string): string =>
     `Kept back: the machine stays ${clearance} from the ${face.toLowerCase()}.`,

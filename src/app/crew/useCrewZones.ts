@@ -1,3 +1,4 @@
+import { NOTHING_M2 } from '../../exchange/zoneCards.ts';
 import { zoneSteps, type ZoneStep } from '../../exchange/zoneSteps.ts';
 import type { ZoneMeasure } from '../../geometry/floorShape.ts';
 import type { RecordId } from '../../model/cell.ts';
@@ -22,9 +23,6 @@ export interface CrewZone {
   /** A hold stands on it: nothing is done here. */
   readonly stopped: boolean;
 }
-
-/** Less floor than this, m2, is no zone for anybody. */
-const NOTHING_M2 = 0.005;
 
 export function useCrewZones(): readonly CrewZone[] {
   const floor = useFloor();

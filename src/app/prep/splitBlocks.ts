@@ -1,3 +1,4 @@
+import { hardMetres } from '../../exchange/hardMetres.ts';
 import type { ZoneMeasure, TightPiece } from '../../geometry/floorShape.ts';
 
 export type SplitKind = 'machine' | 'strip' | 'tight' | 'rests' | 'cutOff';
@@ -22,11 +23,6 @@ const NOTHING_M2 = 0.005;
 
 /** Less of a zone than this is not the machine's in any sense that a person would mean. */
 const SLIVER = 0.01;
-
-function edgeMetres(zone: ZoneMeasure): number {
-  const { wall, obstruction, drop, stop } = zone.faces;
-  return wall + obstruction + drop + stop;
-}
 
 /**
  * The zone as blocks that add up to its net floor: the machine first, then the edge strip, then every tight spot.
@@ -56,14 +52,20 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
       block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }),
     );
   }
-  if (zone.stripM2 > 0) blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: edgeMetres(zone) }));
+  if (zone.stripM2 > 0) blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: hardMetres(zone) }));
   let restsM2 = 0;
   zone.tight.forEach((piece, index) => {
     const tag = tagOf(piece);
     if ((piece.kind === 'gap' && tag === null) || piece.areaM2 < NOTHING_M2) restsM2 += piece.areaM2;
     else {
       const kind = piece.kind === 'cutOff' ? 'cutOff' : 'tight';
-      blocks.push(block(`tight${String(index)}`, kind, piece.areaM2, { tag, blockedBy: piece.blockedBy, keptOff: piece.keptOff ?? null }));
+      blocks.push(
+        block(`tight${String(index)}`, kind, piece.areaM2, {
+          tag,
+          blockedBy: piece.blockedBy,
+          keptOff: piece.keptOff ?? null,
+        }),
+      );
     }
   });
   if (restsM2 > 0) blocks.push(block('rests', 'rests', restsM2, {}));
