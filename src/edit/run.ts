@@ -1,6 +1,6 @@
 import type { Cell, Change, CommandCall, Json } from '../model/cell.ts';
 import type { Doc } from '../model/doc.ts';
-import type { PlanStore } from '../model/store.ts';
+import { RefusedChange, type PlanStore } from '../model/store.ts';
 import type { Command, Refusal } from './command.ts';
 import { commands } from './commands.ts';
 import { faultOfChange } from './soundness.ts';
@@ -28,7 +28,14 @@ export function previewOf(
 /** Runs a call: one change, one undo step; or a refusal that has changed nothing. */
 export function runCommand(store: PlanStore, call: CommandCall): Change | Refusal {
   const planned = plan(store.getState(), call);
-  return 'refused' in planned ? planned : store.commit(call.name, planned.cells);
+  if ('refused' in planned) return planned;
+  try {
+    return store.commit(call.name, planned.cells);
+  } catch (fault) {
+    // The store has the last word on what can be read: what it refuses is a refusal like any other.
+    if (fault instanceof RefusedChange) return { refused: 'badValue' };
+    throw fault;
+  }
 }
 
 function plan(doc: Doc, call: CommandCall): { readonly cells: readonly Cell[] } | Refusal {
