@@ -39,6 +39,10 @@ export const jobText = {
   notKept: 'The browser could not keep this job (is the disk full?). It is on this screen only: save it as a file.',
   fileKind: 'Slabtooth job',
   fileSaved: (fileName: string): string => `Saved as ${fileName}. The copy holds everything, page images too.`,
+  savedLacking: (fileName: string): string =>
+    `Saved as ${fileName}, but without a page image: it could not be read. Put it in again with Replace.`,
+  pageLacking: (page: string): string =>
+    `The picture of "${page}" is not in this browser. Put it in again with Replace, under Plan page.`,
   crewSaved: (fileName: string): string => `Crew copy saved as ${fileName}. There is no money in it.`,
   fileFailed: (why: string): string =>
     `The file was not written: ${why}. Nothing of the job is lost; try another folder.`,

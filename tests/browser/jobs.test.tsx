@@ -5,12 +5,13 @@ import '../../src/app/look/tokens.css';
 import '../../src/app/look/base.css';
 import { App } from '../../src/app/App.tsx';
 import { closeJob, theKeep, useKept } from '../../src/app/jobs/kept.ts';
-import { listJobs, newJob, removeJob, renameJob } from '../../src/app/keep/jobList.ts';
+import { keepNothing } from '../../src/app/keep/database.ts';
+import { listJobs, newJob, removeJob, renameJob, startOfJob } from '../../src/app/keep/jobList.ts';
 import { jobInMemory } from '../../src/app/keep/openJob.ts';
-import { startOfJob } from '../../src/app/keep/jobList.ts';
 import { openNow, planStoreNow, run } from '../../src/app/plan.ts';
 import { session, showFloor } from '../../src/app/session.ts';
-import { recordsOf } from '../../src/model/doc.ts';
+import { cellsFor, recordsOf } from '../../src/model/doc.ts';
+import type { Page } from '../../src/model/records/page.ts';
 
 /** Jobs opened and left as the screen does it: the list, the keeper and the session together, in a real database. */
 const FIELDS = { units: 'metric', floorName: 'Ground floor' } as const;
@@ -153,6 +154,48 @@ describe('on a full disk', () => {
     expect(await job.close()).toBe(true);
     expect((await listJobs(keep)).map(({ name }) => name)).toEqual(['Hall']);
   });
+});
+
+describe('a page whose picture is not there', () => {
+  const lacking: Page = {
+    floor: 'floor:a',
+    name: 'Level 1.png',
+    image: 'f'.repeat(64),
+    widthPx: 100,
+    heightPx: 100,
+    origin: [0, 0],
+    guessMmPerPx: 1,
+    dimensions: [],
+  };
+  test('is said when the job is opened, and the file says that it lacks it', async () => {
+    const keep = await theKeep();
+    const made = await newJob(keep, {
+      ...FIELDS,
+      name: 'Hall',
+      floor: 'floor:a',
+      more: cellsFor('page:a', lacking),
+    });
+    expect(made.ok).toBe(true);
+    root.render(<App />);
+    await row('Hall').click();
+    await expect.element(page.getByText(/The picture of "Level 1.png" is not in this browser/)).toBeVisible();
+    const file = await useKept.getState().job?.writeFile();
+    expect(file?.missingImages).toEqual([lacking.image]);
+  });
+});
+
+test('a job that nothing keeps says so before the first edit', async () => {
+  const nothing = keepNothing();
+  const { id, opened } = startOfJob(nothing, { ...FIELDS, name: 'Hall' });
+  const fresh = await jobInMemory(nothing, id, opened);
+  await fresh.flush();
+  expect(fresh.saveState()).toMatchObject({ at: 'notSaved', fault: 'noDatabase' });
+  expect(await fresh.close()).toBe(false);
+  await fresh.close(true);
+  // A file that was only looked at is on file.
+  const looked = await jobInMemory(nothing, id, opened, new Map());
+  await looked.flush();
+  expect(await looked.close()).toBe(true);
 });
 
 describe('two floors', () => {

@@ -29,7 +29,8 @@ async function save(which: 'whole' | 'crew'): Promise<void> {
     if (!(await toDisk(file))) return;
     if (which === 'whole') await job.copySaved(file);
     await noteSaved();
-    say(which === 'whole' ? jobText.fileSaved(file.fileName) : jobText.crewSaved(file.fileName));
+    const saved = which === 'whole' ? jobText.fileSaved : jobText.crewSaved;
+    say((file.missingImages.length > 0 ? jobText.savedLacking : saved)(file.fileName));
   } catch (fault) {
     say(jobText.fileFailed(fault instanceof Error ? fault.message : String(fault)));
   }

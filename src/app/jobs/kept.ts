@@ -9,7 +9,7 @@ import { setReadOnly, showJob } from '../plan.ts';
 import { openPanel, restSession, say, showFloor } from '../session.ts';
 import { workerPort } from '../workerPort.ts';
 import { recordsOf } from '../../model/doc.ts';
-import { loadFault } from '../../words/jobWords.ts';
+import { jobText, loadFault } from '../../words/jobWords.ts';
 import { ui } from '../../words/uiWords.ts';
 
 /** The job that is open, as this browser keeps it. */
@@ -77,6 +77,15 @@ export function showKept(job: KeptJob): void {
   showFloor(recordsOf(job.store.getState(), 'floor')[0]?.id ?? null);
   history.replaceState(null, '', `#${job.id}`);
   void readRow(job.id);
+  void sayLackingPage(job);
+}
+
+/** A page is drawn when its picture has been read; one that is not there would stay a white sheet without a word. */
+async function sayLackingPage(job: KeptJob): Promise<void> {
+  const pages = recordsOf(job.store.getState(), 'page').filter((page) => page.hidden !== true);
+  const there = await Promise.all(pages.map(({ image }) => job.image(image).catch(() => null)));
+  const lacking = pages[there.indexOf(null)];
+  if (lacking && useKept.getState().job === job) say(jobText.pageLacking(lacking.name));
 }
 
 export async function openJobById(id: string): Promise<boolean> {

@@ -11,9 +11,10 @@ export interface SameJob {
   readonly file: OpenedFile;
   readonly name: string;
   readonly id: string;
+  readonly reports: string | null;
 }
 
-async function place(file: OpenedFile, how: 'new' | 'replace'): Promise<void> {
+async function place(file: OpenedFile, how: 'new' | 'replace', reports: string | null): Promise<void> {
   const keep = await theKeep();
   try {
     const placed = how === 'new' ? await placeFile(keep, file) : await replaceJob(keep, file);
@@ -22,6 +23,7 @@ async function place(file: OpenedFile, how: 'new' | 'replace'): Promise<void> {
   } catch {
     showKept(await jobInMemory(keep, newId('job'), file.opened, file.images));
   }
+  if (reports) say(reports);
 }
 
 /** Reads a job file. A bad one is a sentence; one whose job is here already is a question. */
@@ -32,25 +34,25 @@ export async function openJobFile(fileName: string, bytes: Uint8Array): Promise<
     return null;
   }
   const file: OpenedFile = { opened: read.opened, images: read.images, fileName };
+  const reports = jobFileReports(read.reports.map(({ code }) => code));
   const keep = await theKeep();
   if (isInMemory(keep)) {
     showKept(await jobInMemory(keep, newId('job'), file.opened, file.images));
+    if (reports) say(reports);
     return null;
   }
   const same = await sameJob(keep, read.opened);
-  if (same) return { file, name: same.name, id: same.id };
-  await place(file, 'new');
-  const reports = jobFileReports(read.reports.map(({ code }) => code));
-  if (reports) say(reports);
+  if (same) return { file, name: same.name, id: same.id, reports };
+  await place(file, 'new', reports);
   return null;
 }
 
-export function openAsNew({ file }: SameJob): Promise<void> {
-  return place(file, 'new');
+export function openAsNew({ file, reports }: SameJob): Promise<void> {
+  return place(file, 'new', reports);
 }
 
-export function putInPlace({ file }: SameJob): Promise<void> {
-  return place(file, 'replace');
+export function putInPlace({ file, reports }: SameJob): Promise<void> {
+  return place(file, 'replace', reports);
 }
 
 /** The examples that come with the app are files like any other; opened again, the one that is here goes on. */

@@ -75,10 +75,11 @@ export async function openJob(keep: Keep, id: string): Promise<OpenJob> {
 
 /**
  * A job that the database did not take, or that has none (see `keepNothing`): its edits stay in memory until they are
- * saved as a file. Where there is a database, the job goes into it as soon as there is room.
+ * saved as a file. Where there is a database, the job goes into it as soon as there is room. `fromFile` are the pictures
+ * of the file it was read from, which holds all of it; null for a job that is nowhere else.
  */
-export function jobInMemory(keep: Keep, id: string, opened: Opened, images: Images = new Map()): Promise<KeptJob> {
-  return keptJob(keep, id, opened, 0, 0, images, true);
+export function jobInMemory(keep: Keep, id: string, opened: Opened, fromFile: Images | null = null): Promise<KeptJob> {
+  return keptJob(keep, id, opened, 0, 0, { fromFile });
 }
 
 async function keptJob(
@@ -87,8 +88,7 @@ async function keptJob(
   opened: Opened,
   tick: number,
   startSeq: number,
-  startImages: Images = new Map(),
-  isNew = false,
+  unkept: { readonly fromFile: Images | null } | null = null,
 ): Promise<KeptJob> {
   const hasDatabase = keep.name !== '';
   const store = planStore({ doc: opened.doc, quarantine: opened.quarantine, device: keep.device, tick });
@@ -100,7 +100,7 @@ async function keptJob(
   let closed = false;
   let seq = startSeq;
   let aside = opened.quarantine;
-  let seqInFile = -1;
+  let seqInFile = unkept?.fromFile ? 0 : -1;
   let catchingUpDone = Promise.resolve();
 
   const quarantine = (): Quarantine => new Map([...aside, ...store.quarantine()]);
@@ -165,8 +165,9 @@ async function keptJob(
     });
     if (lock.held()) await startWriting();
   }
-  if (isNew && hasDatabase && !opened.readOnly) saving.takeSnapshot();
-  for (const [hash, { bytes, extension }] of startImages) saving.addImage(imageRow(id, bytes, extension, hash));
+  if (unkept && !opened.readOnly) saving.takeSnapshot();
+  for (const [hash, { bytes, extension }] of unkept?.fromFile ?? [])
+    saving.addImage(imageRow(id, bytes, extension, hash));
 
   store.onChange((change) => {
     if (!catchingUp && !opened.readOnly) saving.add(change);
