@@ -132,5 +132,6 @@ export const priceText = {
   issueLater: 'Offers are not issued here yet: print or save the takeoff.',
   issueBlocked: 'First answer the questions and clear the holds above.',
   none: 'No price yet',
+  noneHeld: 'A hold stands: there is no price before its result is recorded.',
   noneHelp: 'Draw the slab and give its zones a recipe, then the range stands here.',
 };

@@ -1,6 +1,7 @@
 import { useEffect, useState, type ReactElement } from 'react';
 import css from './JobsScreen.module.css';
 import { Mark } from '../frame/Mark.tsx';
+import { cx } from '../look/cx.ts';
 import { useLayout } from '../look/useLayout.ts';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
@@ -39,6 +40,22 @@ function NewJob(): ReactElement {
   );
 }
 
+function Examples(): ReactElement {
+  return (
+    <section className={cx(css.list, css.examples)} aria-label={jobText.examples}>
+      <h2>{jobText.examples}</h2>
+      <p className={css.note}>{jobText.examplesMore}</p>
+      <ul>
+        {Object.entries(jobText.demos).map(([file, { name, more }]) => (
+          <li key={file}>
+            <Row words={<b>{name}</b>} more={more} onPick={() => void oneAtATime(() => openDemo(file))} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
 /** The address may name a job: loading the page again, or coming back after a crash, goes on where it stopped. */
 function useJobInAddress(): void {
   useEffect(() => {
@@ -53,6 +70,8 @@ function useJobInAddress(): void {
 export function JobsScreen(): ReactElement {
   const [same, setSame] = useState<SameJob | null>(null);
   const [inMemory, setInMemory] = useState(false);
+  // One column: what was worked on comes before what is there to look round in.
+  const onPhone = useLayout() === 'phone';
   useJobInAddress();
   useEffect(() => {
     void theKeep().then((keep) => setInMemory(isInMemory(keep)));
@@ -60,7 +79,6 @@ export function JobsScreen(): ReactElement {
   async function open(file: File): Promise<void> {
     setSame(await openJobFile(file.name, new Uint8Array(await file.arrayBuffer())));
   }
-  const demos = Object.entries(jobText.demos);
   return (
     <div className={css.screen}>
       <header className={css.top}>
@@ -73,22 +91,13 @@ export function JobsScreen(): ReactElement {
         <div className={css.start}>
           <p className={css.lead}>{jobText.lead}</p>
           <NewJob />
-          <section className={css.list} aria-label={jobText.examples}>
-            <h2>{jobText.examples}</h2>
-            <p className={css.note}>{jobText.examplesMore}</p>
-            <ul>
-              {demos.map(([file, { name, more }]) => (
-                <li key={file}>
-                  <Row words={<b>{name}</b>} more={more} onPick={() => void oneAtATime(() => openDemo(file))} />
-                </li>
-              ))}
-            </ul>
-          </section>
+          {!onPhone && <Examples />}
         </div>
         <section className={css.list} aria-label={jobText.yours}>
           {inMemory && <p className={css.warn}>{jobText.inMemory}</p>}
           <JobRows />
         </section>
+        {onPhone && <Examples />}
       </main>
       {same && <SameJobDialog same={same} onClose={() => setSame(null)} />}
     </div>

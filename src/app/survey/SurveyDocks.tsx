@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react';
 import css from './SurveyDocks.module.css';
+import { onFloor } from '../../model/doc.ts';
 import grid from '../frame/JobScreen.module.css';
 import type { Layout } from '../look/useLayout.ts';
 import { Dock, DockHead } from '../parts/Dock.tsx';
@@ -47,9 +48,18 @@ function useSheet(): { readonly name: string; readonly sheet: ReactElement } {
   return { name: 'page', sheet: <PageSection /> };
 }
 
+/** Something is drawn and no page lies under it: then nobody looks for one. */
+function useSketched(): boolean {
+  const floor = useFloor();
+  const count = useCount();
+  const pages = useDoc((doc) => (floor ? onFloor(doc, 'page', floor.id).length : 0));
+  return count > 0 && pages === 0;
+}
+
 /** Tablet: sheet and list side by side under the canvas. Phone: one of them; with nothing in hand the list. */
 function BottomDock({ layout }: { readonly layout: Layout }): ReactElement {
   const { name, sheet } = useSheet();
+  const sketched = useSketched();
   if (layout === 'tablet') {
     return (
       <Dock side="bottom" label={surveyText.items} className={`${grid.right} ${css.bottom}`}>
@@ -70,8 +80,9 @@ function BottomDock({ layout }: { readonly layout: Layout }): ReactElement {
       label={surveyText.items}
       className={`${grid.right} ${phone ? css.phone : ''}`}
     >
+      {name === 'page' && sketched && <ItemList />}
       {sheet}
-      {name === 'page' && <ItemList />}
+      {name === 'page' && !sketched && <ItemList />}
     </Dock>
   );
 }

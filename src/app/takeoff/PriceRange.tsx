@@ -3,6 +3,7 @@ import css from './PriceRange.module.css';
 import { moneyOnScreen } from './showQuantity.ts';
 import { Button } from '../parts/Button.tsx';
 import { useJob } from '../plan.ts';
+import { HoldOf } from '../prep/ZoneHolds.tsx';
 import { NotAnOffer } from '../questions/NotAnOffer.tsx';
 import { Questions } from '../questions/Questions.tsx';
 import { askWhy } from '../session.ts';
@@ -16,6 +17,8 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
   const currency = useJob()?.currency ?? 'USD';
   const price = takeoff.lines.find((line) => line.code === 'money.price');
   const hours = takeoff.lines.find((line) => line.code === 'hours.crew');
+  // What keeps a whole zone from a price; a cut that may not be made keeps only its own line.
+  const holds = takeoff.holds.filter((hold) => hold.kind !== 'inSlab');
   const money = (minor: number): string => moneyOnScreen(minor, currency);
   return (
     <section className={css.price} aria-label={priceText.title}>
@@ -42,10 +45,15 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
           </div>
         </div>
       ) : (
-        <div className={css.range}>
-          <b>{priceText.none}</b>
-          <p>{priceText.noneHelp}</p>
-        </div>
+        <>
+          <div className={css.range}>
+            <b>{priceText.none}</b>
+            <p>{holds.length > 0 ? priceText.noneHeld : priceText.noneHelp}</p>
+          </div>
+          {holds.map((hold) => (
+            <HoldOf key={`${hold.kind} ${hold.zone ?? ''} ${hold.reason}`} hold={hold} />
+          ))}
+        </>
       )}
       <Questions />
     </section>

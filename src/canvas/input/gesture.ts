@@ -75,6 +75,8 @@ const DOUBLE_MS = 350;
 const DOUBLE_PX = { mouse: 5, pen: 8, touch: 24 } as const;
 const LONG_MS = 550;
 const AIM_MS = 200;
+/** Where a drag frames a rectangle, a finger may be slower to move off. */
+const FRAME_OR_AIM_MS = 400;
 /** A palm lands just before or after the pen. */
 const PEN_NEAR_MS = 800;
 
@@ -195,7 +197,7 @@ function clockStep(state: GestureState, timeMs: number, finger: Finger): Gesture
   if (state.doing !== 'pressing' || !contact) return { state, out: [] };
   const heldMs = timeMs - contact.startMs;
   if (aims(contact, finger)) {
-    if (heldMs < AIM_MS) return { state, out: [] };
+    if (heldMs < (finger === 'frames' ? FRAME_OR_AIM_MS : AIM_MS)) return { state, out: [] };
     return { state: { ...state, doing: 'aiming' }, out: [meant('move', contact, true)] };
   }
   if (heldMs < LONG_MS || contact.pointer === 'mouse') return { state, out: [] };

@@ -247,9 +247,9 @@ test('with a tool that frames a finger that moves off at once drags a rectangle;
   const aimed = play(
     [
       ['down', 'touch', 1, 40, 140, 0],
-      ['clock', 220],
-      ['move', 'touch', 1, 80, 190, 260],
-      ['up', 'touch', 1, 80, 190, 400],
+      ['clock', 420],
+      ['move', 'touch', 1, 80, 190, 460],
+      ['up', 'touch', 1, 80, 190, 600],
     ],
     'frames',
   );
