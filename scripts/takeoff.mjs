@@ -1,12 +1,8 @@
 // npm run takeoff -- FILE.slabtooth [--json | --csv]: the takeoff of a saved job, without a browser.
-import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { ensureDeps } from './deps.mjs';
 import { importBundled } from './bundleEntry.mjs';
-import { ROOT } from './runTool.mjs';
-
-const ENTRY = 'src/exchange/takeoffCommand.ts';
 
 /**
  * What the command is given of the outside world.
@@ -27,10 +23,6 @@ const io = {
 };
 
 await ensureDeps();
-if (!existsSync(join(ROOT, ENTRY))) {
-  console.error(`The takeoff command is not in this copy: ${ENTRY} is missing.`);
-  process.exit(1);
-}
-const { runTakeoffCommand } = await importBundled(ENTRY);
-if (typeof runTakeoffCommand !== 'function') throw new Error(`${ENTRY} does not export runTakeoffCommand.`);
+const { runTakeoffCommand } = await importBundled('src/exchange/takeoffCommand.ts');
+if (typeof runTakeoffCommand !== 'function') throw new TypeError('The takeoff command could not be read.');
 process.exitCode = await runTakeoffCommand(process.argv.slice(2), io);
