@@ -107,7 +107,10 @@ test('a garage is drawn, marked and read to its takeoff by keyboard alone', asyn
   await expect.poll(() => sillFigure(page, 'Net floor')).toBe(BY_HAND.netM2);
   await expect.poll(() => sillFigure(page, 'Edge')).toBe(BY_HAND.roundM);
 
-  // The garage door: its row in the list of edges, then its kind.
+  // The garage door: Enter leads from the slab's row to its sheet, there to the edge, and then to its kind.
+  await tabTo(page, /^S1/);
+  await keys.press('Enter');
+  await expect.poll(() => focused(page)).toBe('Picked item');
   await tabTo(page, `${DOOR_EDGE}Wall4.80 m`);
   await keys.press('Enter');
   await tabTo(page, 'Wall');
@@ -132,7 +135,7 @@ test('a garage is drawn, marked and read to its takeoff by keyboard alone', asyn
   await keys.press('Delete');
   await expect.poll(() => said(page)).toContain('C1 Crack, not judged removed.');
   await expect.poll(() => sillFigure(page, 'Cracks')).toBe(0);
-  await expect.poll(() => focused(page)).toMatch(/^D1/);
+  await expect.poll(() => focused(page)).toMatch(/^Z1/);
   await keys.press('Control+z');
   await expect.poll(() => sillFigure(page, 'Cracks')).toBe(BY_HAND.crackM);
   // The offer to bring it back is gone with it: pressed now it would take back something else.

@@ -64,7 +64,12 @@ function focusRow(list: Element | null, index: number): void {
   });
 }
 
-/** The plan in words: every item a button. Focus picks, arrows move it, Delete removes; results are said aloud. */
+/** Each row that has the focus is picked: past the rows below, Tab would come to another item's sheet. */
+function focusSheet(): void {
+  requestAnimationFrame(() => document.querySelector<HTMLElement>('[data-sheet]')?.focus());
+}
+
+/** The plan in words: every item a button. Focus picks, Enter leads to its sheet, arrows move it, Delete removes; results are said aloud. */
 export function ItemList({ only }: { readonly only?: string }): ReactElement {
   const floor = useFloor();
   const units = useUnits();
@@ -85,6 +90,10 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
       if (!removePicked()) return;
       setSaid(surveyText.removed(words));
       focusRow(event.currentTarget.closest('ul'), lines.indexOf(line));
+    } else if (event.key === 'Enter' && !event.shiftKey) {
+      event.preventDefault();
+      onPick(line, false);
+      focusSheet();
     } else if (event.key in STEPS && !event.ctrlKey && !event.metaKey && line.edge === null) {
       event.preventDefault();
       event.stopPropagation();

@@ -95,7 +95,7 @@ export function ItemSheet({ withDone = false }: { readonly withDone?: boolean })
   if (!id || !doc.has(id)) return null;
   if (picked.length > 1) {
     return (
-      <section className={css.sheet} aria-label={surveyText.sheet}>
+      <section className={css.sheet} aria-label={surveyText.sheet} tabIndex={-1} data-sheet>
         <div className={css.head}>
           <h2 className={css.title}>{surveyText.several(picked.length)}</h2>
         </div>
@@ -112,7 +112,7 @@ export function ItemSheet({ withDone = false }: { readonly withDone?: boolean })
   const name = doc.get(id)?.['name'];
   const locked = doc.get(id)?.['locked'] === true;
   return (
-    <section className={css.sheet} aria-label={surveyText.sheet}>
+    <section className={css.sheet} aria-label={surveyText.sheet} tabIndex={-1} data-sheet>
       <div className={css.head}>
         {line.tag && <Tag picked>{line.tag}</Tag>}
         <h2 className={css.title}>{line.words}</h2>
