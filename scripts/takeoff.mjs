@@ -22,6 +22,12 @@ const io = {
   err: (text) => process.stderr.write(text),
 };
 
+// Whoever reads only the first lines (`| head`) has what they wanted.
+process.stdout.on('error', (/** @type {NodeJS.ErrnoException} */ fault) => {
+  if (fault.code !== 'EPIPE') throw fault;
+  process.exit(0);
+});
+
 await ensureDeps();
 const { runTakeoffCommand } = await importBundled('src/exchange/takeoffCommand.ts');
 if (typeof runTakeoffCommand !== 'function') throw new TypeError('The takeoff command could not be read.');

@@ -83,10 +83,11 @@ function redraft(): void {
   if (draft && (draft.cells.length > 0 || (was?.cells.length ?? 0) > 0)) preview(draft);
 }
 
-function follow(tool: AnyTool, step: Step<unknown>): void {
-  setToolState(step.state === tool.idle ? null : step.state);
-  if (step.refused && step.refused !== 'noChange') say(refusalSentence(step.refused));
+function follow(tool: AnyTool, step: Step<unknown>, input: Input): void {
   const done = !step.run || run(step.run.name, step.run.args);
+  // A line that may not be written now (another tab took the job over) stays in hand; what a drag held is put down.
+  if (done || input.kind === 'dragEnd') setToolState(step.state === tool.idle ? null : step.state);
+  if (step.refused && step.refused !== 'noChange') say(refusalSentence(step.refused));
   if (done && step.run) {
     hush();
     // What the last point had met is over with the line it belonged to.
@@ -101,7 +102,7 @@ let steady: unknown = null;
 const UNDER_WAY: ReadonlySet<Input['kind']> = new Set(['move', 'dragStart', 'drag']);
 
 function handOn(tool: AnyTool, input: Input, env: ToolEnv): void {
-  follow(tool, tool.step(stateNow(tool), input, env));
+  follow(tool, tool.step(stateNow(tool), input, env), input);
   if (!UNDER_WAY.has(input.kind)) steady = session().toolState;
   redraft();
 }
