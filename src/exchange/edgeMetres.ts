@@ -1,6 +1,6 @@
 import type { ZoneMeasure } from '../geometry/floorShape.ts';
 
-/** Metres of face beside the machine's field: what is worked by hand along walls, obstructions, drops and stop lines. */
-export function hardMetres({ faces }: ZoneMeasure): number {
-  return faces.wall + faces.obstruction + faces.drop + faces.stop;
+/** Metres of edge beside the machine's field: walls, obstructions and drops. A stop line is no edge; its metres stand apart. */
+export function edgeMetres({ faces }: ZoneMeasure): number {
+  return faces.wall + faces.obstruction + faces.drop;
 }

@@ -83,9 +83,10 @@ export function stepText(step: ZoneStep, units: Units, csp: string | null): Step
       const untaggedM2 = tight ? step.cutOffM2 : step.handM2;
       const hand = untaggedM2 >= 0.05 ? crewText.handArea(areaText(untaggedM2, units)) : null;
       const times = step.times > 1 ? crewText.timesOver(step.times) : null;
+      const stop = step.stopM > 0 ? crewText.stopLine(runText(step.stopM, units)) : null;
       return {
         main: crewText.edges(csp ? crewText.to(csp) : ''),
-        more: joined([tool, runText(step.metres, units), tight, hand, times]),
+        more: joined([tool, runText(step.metres, units), stop, tight, hand, times]),
       };
     }
     case 'upstands': {

@@ -6,7 +6,7 @@ import { requiredCsp } from '../takeoff/profile.ts';
 import { zoneCautionsAsk } from '../takeoff/zoneCautionsAsk.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { cautionPictogram } from './cautionPictogram.ts';
-import { hardMetres } from './hardMetres.ts';
+import { edgeMetres } from './edgeMetres.ts';
 import { areaText, runText, stepText, type StepText } from './zoneCardText.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 import { zoneSteps } from './zoneSteps.ts';
@@ -83,7 +83,8 @@ function worked(input: ZoneMapInput, prep: ZonePrep): Worked | null {
       return step.kind === 'cracks' && cutting ? { ...text, more: paperWords.afterLocating(text.more) } : text;
     });
   const hand = measure.tightM2 >= 0.05 ? [paperWords.byHand(areaText(measure.tightM2, units))] : [];
-  const edge = hardMetres(measure) > 0 ? [paperWords.edge(runText(hardMetres(measure), units))] : [];
+  const edge = edgeMetres(measure) > 0 ? [paperWords.edge(runText(edgeMetres(measure), units))] : [];
+  const stopLine = measure.faces.stop > 0 ? [paperWords.stopLine('', runText(measure.faces.stop, units))] : [];
   const stopped = stop.length > 0;
   return {
     card: {
@@ -92,7 +93,7 @@ function worked(input: ZoneMapInput, prep: ZonePrep): Worked | null {
         prep.record?.name ??
         (prep.record && prep.zone !== 'rest' ? paperWords.zone(zoneNumberOf(prep.record)) : paperWords.rest),
       csp,
-      sums: [areaText(measure.netM2, units), ...(stopped ? [] : [...edge, ...hand])].join(', '),
+      sums: [areaText(measure.netM2, units), ...(stopped ? [] : [...edge, ...stopLine, ...hand])].join(', '),
       steps: stopped ? [] : steps,
       stop,
     },

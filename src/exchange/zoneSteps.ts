@@ -1,5 +1,5 @@
 import type { TightPiece, ZoneMeasure } from '../geometry/floorShape.ts';
-import { hardMetres } from './hardMetres.ts';
+import { edgeMetres } from './edgeMetres.ts';
 import type { RecordId } from '../model/cell.ts';
 import { onFloor, type Doc, type Held } from '../model/doc.ts';
 import { isChased } from '../takeoff/crackClass.ts';
@@ -24,6 +24,8 @@ export type ZoneStep = { readonly of: RecordId; readonly what: string } & (
       readonly abrasive: string | null;
       readonly times: number;
       readonly metres: number;
+      /** Of stop lines, worked up to with the same tool. */
+      readonly stopM: number;
       readonly tightTags: readonly string[];
       readonly handM2: number;
       /** Of that: floor that no machine gets to. */
@@ -117,7 +119,8 @@ function edgeSteps({ takeoff, prep, measure }: StepsInput, zone: RecordId): Zone
         method: first.pass.edgeMethod,
         abrasive: first.pass.edgeAbrasive,
         times: passes.reduce((sum, { pass }) => sum + pass.edgeTimes, 0),
-        metres: hardMetres(measure),
+        metres: edgeMetres(measure),
+        stopM: measure.faces.stop,
         tightTags,
         handM2,
         cutOffM2: measure.cutOffM2,

@@ -47,6 +47,7 @@ export const crewText = {
   },
   high: (height: string): string => `${height} high`,
   edges: (csp: string): string => `Edges by hand${csp}`,
+  stopLine: (metres: string): string => `stop line ${metres}`,
   to: (csp: string): string => ` to ${csp}`,
   timesOver: (times: number): string => (times === 2 ? 'twice over' : `${String(times)} times over`),
   once: 'once over',

@@ -178,8 +178,10 @@ export const prepText = {
   addsUp: 'Adds up to the net floor',
   reachesAllBut: (clearance: string): string => `Reaches all but ${clearance} at every face.`,
   reachesAll: 'Reaches all of it.',
-  edgeMetres: (metres: string): string => `${metres} of edge, corners included.`,
-  edgeMetresStrip: (metres: string, strip: string): string => `${metres} of edge, ${strip} wide with the lap.`,
+  edgeRun: (metres: string): string => `${metres} of edge`,
+  andStopLine: (edge: string, metres: string): string => `${edge} and ${metres} of stop line`,
+  edgeMetres: (run: string): string => `${run}, corners included.`,
+  edgeMetresStrip: (run: string, strip: string): string => `${run}, ${strip} wide with the lap.`,
   cannotEnter: (passage: string, clear: string, needs: string): string =>
     `Cannot enter: ${passage} is ${clear} clear, needs ${needs}.`,
   tooLow: (passage: string, clear: string, needs: string): string =>

@@ -44,6 +44,7 @@ export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
             blockedBy: null,
             barred: false,
             edgeM: 0,
+            stopM: 0,
           }}
           name={prepText.handTool}
           reason={prepText.handOnly}

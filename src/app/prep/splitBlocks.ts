@@ -1,4 +1,4 @@
-import { hardMetres } from '../../exchange/hardMetres.ts';
+import { edgeMetres } from '../../exchange/edgeMetres.ts';
 import type { ZoneMeasure, TightPiece } from '../../geometry/floorShape.ts';
 
 export type SplitKind = 'machine' | 'strip' | 'tight' | 'rests' | 'cutOff';
@@ -16,6 +16,8 @@ export interface SplitBlock {
   /** Drawn dashed: the machine gets to none of it. */
   readonly barred: boolean;
   readonly edgeM: number;
+  /** Of stop lines: their band is strip, their metres are no edge. */
+  readonly stopM: number;
 }
 
 /** A piece this small, m2, shows as nothing: it goes with what is left in corners. */
@@ -40,6 +42,7 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
     blockedBy: null,
     barred: false,
     edgeM: 0,
+    stopM: 0,
     ...more,
   });
 
@@ -52,7 +55,8 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
       block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }),
     );
   }
-  if (zone.stripM2 > 0) blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: hardMetres(zone) }));
+  if (zone.stripM2 > 0)
+    blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: edgeMetres(zone), stopM: zone.faces.stop }));
   let restsM2 = 0;
   zone.tight.forEach((piece, index) => {
     const tag = tagOf(piece);

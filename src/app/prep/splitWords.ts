@@ -23,7 +23,8 @@ export function splitWords(
   if (block.kind === 'machine') return { name: recipe.machine?.name ?? '', reason: machineReason(block, context) };
   if (block.kind === 'strip') {
     const stripMm = recipe.machine ? recipe.machine.clearanceMm.wall + recipe.machine.lapMm : 0;
-    const run = figureText(showRun(block.edgeM, units));
+    const edge = prepText.edgeRun(figureText(showRun(block.edgeM, units)));
+    const run = block.stopM > 0 ? prepText.andStopLine(edge, figureText(showRun(block.stopM, units))) : edge;
     const reason =
       stripMm > 0 ? prepText.edgeMetresStrip(run, figureText(showSize(stripMm, units))) : prepText.edgeMetres(run);
     return { name: prepText.edgeStrip(tool), reason };

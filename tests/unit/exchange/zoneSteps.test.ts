@@ -149,9 +149,17 @@ test('upstands are on the card: what comes off before all else, what is prepared
 
 test('floor that no machine gets to is told beside the tight spots', () => {
   const edges = { kind: 'edges', of: 'zone:1', what: 'edges 1', method: 'hand_grinder', abrasive: null } as const;
-  const step = { ...edges, times: 1, metres: 20, tightTags: ['T1'], handM2: 9, cutOffM2: 7.3 };
+  const step = { ...edges, times: 1, metres: 20, stopM: 0, tightTags: ['T1'], handM2: 9, cutOffM2: 7.3 };
   expect(stepText(step, 'metric', null).more).toBe(
     `Handheld grinder, segmented cup wheel, ${firm('20.00 m')}, and T1, and ${firm('7.30 m²')} no machine reaches`,
+  );
+});
+
+test('a stop line is no edge: its metres stand beside those of the edge', () => {
+  const edges = { kind: 'edges', of: 'zone:1', what: 'edges 1', method: 'hand_grinder', abrasive: null } as const;
+  const step = { ...edges, times: 1, metres: 20, stopM: 4, tightTags: [], handM2: 0, cutOffM2: 0 };
+  expect(stepText(step, 'metric', null).more).toBe(
+    `Handheld grinder, segmented cup wheel, ${firm('20.00 m')}, stop line ${firm('4.00 m')}`,
   );
 });
 
