@@ -11,6 +11,8 @@ export const PAPER_MM_PER_PX = 0.26;
 
 /** Below this scale only zone numbers stay on the plan. */
 export const TAGS_FROM_PX_PER_M = 12;
+/** Below this one what is wrong with the floor keeps its tags on the screen, and the ways through it. */
+export const ALL_TAGS_FROM_PX_PER_M = 20;
 
 /** Share of ink in a hatch. */
 export const HATCH_OPACITY = { screen: 0.6, paper: 0.85, reach: 0.75 } as const;

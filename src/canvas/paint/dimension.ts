@@ -7,6 +7,7 @@ import { degreesOf } from './spot.ts';
 import { textWidth } from './textWidth.ts';
 
 const LINE_PX = 1.2;
+const LEAST_OFF_PX = 22;
 const SLASH: readonly Point[] = [
   [-5, 5],
   [5, -5],
@@ -28,13 +29,20 @@ export interface DimensionLine {
   readonly halo: Ink;
 }
 
+/** Far out a line that was put beside the floor still stands clear of its wall. */
+function standOff({ offsetMm, offsetPx }: DimensionLine, { pxPerMm, print }: Pick<Look, 'pxPerMm' | 'print'>): number {
+  const off = offsetMm + offsetPx / pxPerMm;
+  if (off === 0 || print) return off;
+  return Math.sign(off) * Math.max(Math.abs(off), LEAST_OFF_PX / pxPerMm);
+}
+
 /** A measured line beside the floor: thin, with slashes at its ends and the figure in its middle. None where the figure would not fit. */
 export function dimensionPrims(line: DimensionLine, look: Pick<Look, 'pxPerMm' | 'print'>): Prim[] {
   const letterPx = LETTERS[look.print ? 'paper' : 'screen'].dimension;
   if (distance(line.from, line.to) * look.pxPerMm < textWidth(line.text, letterPx) + 20) return [];
   const run = unit(minus(line.to, line.from));
   const left = times(quarterTurn(run), -1);
-  const off = line.offsetMm + line.offsetPx / look.pxPerMm;
+  const off = standOff(line, look);
   const from = along(line.from, left, off);
   const to = along(line.to, left, off);
   const gap = 5 * Math.sign(off);

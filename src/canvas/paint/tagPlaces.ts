@@ -13,6 +13,8 @@ export interface TagWish {
   readonly rank: number;
   /** May it stand on its anchor (a zone's number) or must it stand beside it? */
   readonly on: boolean;
+  /** It stands on an anchor and nowhere else, whatever lies there. */
+  readonly stays?: true;
 }
 
 const DIRECTIONS: readonly (readonly [number, number])[] = [
@@ -62,6 +64,7 @@ function* offers(wish: TagWish, width: number, height: number): Iterable<Offer> 
   for (const [nth, anchor] of wish.anchors.entries()) {
     const base = nth * COST.anchor;
     if (wish.on) yield { anchor, offset: [0, 0], gap: 0, cost: base };
+    if (wish.stays) continue;
     for (const step of STEPS) {
       for (const [turn, [dx, dy]] of DIRECTIONS.entries()) {
         const offset = [dx * (width / 2 + step), dy * (height / 2 + step)] as const;

@@ -7,7 +7,7 @@ import { ringContains } from '../../geometry/ring.ts';
 import { nearestOnSegment } from '../../geometry/segment.ts';
 import { typeOf, type RecordId } from '../../model/cell.ts';
 import type { RecordType } from '../../model/records/all.ts';
-import { LETTERS, TAGS_FROM_PX_PER_M } from '../look.ts';
+import { ALL_TAGS_FROM_PX_PER_M, LETTERS, TAGS_FROM_PX_PER_M } from '../look.ts';
 import { edgeLook } from './slab.ts';
 import { plateSize } from './plate.ts';
 import type { Look, TextLine, TextPrim } from './prim.ts';
@@ -140,13 +140,19 @@ function kindOf(id: string): RecordType {
   return type === 'slab' ? 'opening' : type;
 }
 
+/** Cracks, findings and ways through; what stands on the floor, readings and joints wait until there is room. */
+const LAST_RANK_FROM_FAR = 4;
+
 function itemWishes(view: PlanView, look: Look, options: TagOptions): TagWish[] {
   const wishes: TagWish[] = [];
+  const far = !look.print && look.pxPerMm * 1000 < ALL_TAGS_FROM_PX_PER_M;
+  const lastRank = far ? LAST_RANK_FROM_FAR : Infinity;
   const said = (door: Door): string => options.doorText?.(door) ?? door.tag;
   const wish = (id: string, tag: string, anchors: readonly Point[], rank: number, on = false): void => {
     if (tag === '' || anchors.length === 0) return;
     const picked = options.picked.has(id);
     if (!picked && options.kinds && !options.kinds.has(kindOf(id))) return;
+    if (!picked && rank > lastRank) return;
     // What is picked has its plate before all others.
     wishes.push({ id, anchors, text: tagText(tag, look, picked), rank: picked ? -1 : rank, on });
   };
@@ -201,6 +207,8 @@ export function tagWishes(view: PlanView, look: Look, options: TagOptions): TagW
           text: zoneNumber(zone, look, options.zoneNames?.(zone)),
           rank: 0,
           on: true,
+          // A number outside its zone names another one.
+          stays: true,
         }))
     : [];
   if (look.pxPerMm * 1000 < TAGS_FROM_PX_PER_M) return zones;

@@ -32,6 +32,15 @@ describe('tags of a full floor', () => {
     expect(pairs).toEqual([]);
   });
 
+  test('below 20 px a metre what stands on the floor gives way to cracks, findings and ways through', () => {
+    const kinds = new Set(plates(0.0199).map(({ text }) => text[0]));
+    expect(kinds).toContain('C');
+    expect(kinds).toContain('F');
+    expect(kinds).not.toContain('B');
+    expect(kinds).not.toContain('J');
+    expect(new Set(plates(0.045).map(({ text }) => text[0]))).toContain('B');
+  });
+
   test('below 12 px a metre only zone numbers stay', () => {
     expect(
       plates(0.0119)
@@ -135,4 +144,18 @@ describe('letters', () => {
     for (const line of lines) expect(textWidth(line, 3)).toBeLessThanOrEqual(25);
     expect(wrapText('unbreakablyLongWordOfOnePiece', 3, 5)).toEqual(['unbreakablyLongWordOfOnePiece']);
   });
+});
+
+const NUMBER: TextPrim = { kind: 'text', at: [0, 0], text: '1', px: 31, weight: 800, ink: 'board', plate: 'solid' };
+
+test('a plate that stays stands on an anchor although a line runs there', () => {
+  const wish = { id: 'zone:a', anchors: [[0, 0]] as const, text: NUMBER, rank: 0, on: true } as const;
+  const across = [
+    [
+      [-50, 0],
+      [50, 0],
+    ] as const,
+  ];
+  expect(placeTags([{ ...wish, stays: true }], across, 1)[0]?.offsetPx).toEqual([0, 0]);
+  expect(placeTags([wish], across, 1)[0]?.offsetPx).not.toEqual([0, 0]);
 });
