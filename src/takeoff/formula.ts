@@ -22,33 +22,37 @@ const HAIR = 1e-9;
  * A name that is not among the terms gives NaN, so that a broken line shows instead of passing for zero.
  */
 export function evaluate(formula: Formula, terms: readonly Term[]): Range {
+  const values: Values = new Map(terms.map(({ name, value }) => [name, value]));
   return {
-    low: inCase(formula, terms, 'low'),
-    likely: inCase(formula, terms, 'likely'),
-    high: inCase(formula, terms, 'high'),
+    low: inCase(formula, values, 'low'),
+    likely: inCase(formula, values, 'likely'),
+    high: inCase(formula, values, 'high'),
   };
 }
 
-function inCase(formula: Formula, terms: readonly Term[], which: Case): number {
+/** By name: a line over a thousand cracks looks a thousand of them up. */
+type Values = ReadonlyMap<string, Range>;
+
+function inCase(formula: Formula, values: Values, which: Case): number {
   switch (formula.op) {
     case 'term':
-      return terms.find((each) => each.name === formula.name)?.value[which] ?? Number.NaN;
+      return values.get(formula.name)?.[which] ?? Number.NaN;
     case 'number':
       return formula.value;
     case 'add':
-      return formula.of.reduce((sum, part) => sum + inCase(part, terms, which), 0);
+      return formula.of.reduce((sum, part) => sum + inCase(part, values, which), 0);
     case 'multiply':
-      return formula.of.reduce((product, part) => product * inCase(part, terms, which), 1);
+      return formula.of.reduce((product, part) => product * inCase(part, values, which), 1);
     case 'max':
-      return Math.max(...formula.of.map((part) => inCase(part, terms, which)));
+      return Math.max(...formula.of.map((part) => inCase(part, values, which)));
     case 'subtract':
-      return inCase(formula.left, terms, which) - inCase(formula.right, terms, which);
+      return inCase(formula.left, values, which) - inCase(formula.right, values, which);
     case 'divide':
-      return inCase(formula.left, terms, which) / inCase(formula.right, terms, which);
+      return inCase(formula.left, values, which) / inCase(formula.right, values, which);
     case 'ceil':
-      return Math.ceil(inCase(formula.of, terms, which) - HAIR);
+      return Math.ceil(inCase(formula.of, values, which) - HAIR);
     case 'round':
-      return Math.round(inCase(formula.of, terms, which));
+      return Math.round(inCase(formula.of, values, which));
   }
 }
 
