@@ -1,4 +1,4 @@
-import type { ReactElement } from 'react';
+import { useEffect, type ReactElement } from 'react';
 import css from './Cards.module.css';
 import { CrackTable } from './CrackTable.tsx';
 import { StepRow } from './StepRow.tsx';
@@ -9,7 +9,7 @@ import { Tag } from '../parts/Tag.tsx';
 import { unitSign } from '../parts/Figure.tsx';
 import { useUnits } from '../plan.ts';
 import { CautionList } from '../prep/CautionList.tsx';
-import { pick, useSession } from '../session.ts';
+import { pick, session, useSession } from '../session.ts';
 import { figureText, showArea } from '../../model/showNumber.ts';
 import { crewText } from '../../words/siteWords.ts';
 
@@ -18,6 +18,11 @@ export function ZoneCards(): ReactElement {
   const zones = useCrewZones();
   const picked = useSession((now) => now.picked);
   const shown = zones.find((zone) => picked.includes(zone.id)) ?? zones[0];
+  const firstId = shown?.id;
+  // The card and the plan speak of the same zone from the first look on.
+  useEffect(() => {
+    if (firstId && session().picked.length === 0) pick([firstId]);
+  }, [firstId]);
   if (!shown) return <p className={css.none}>{crewText.nothingHelp}</p>;
   return (
     <div className={css.cards}>

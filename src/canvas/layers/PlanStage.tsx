@@ -70,13 +70,16 @@ function useRested(camera: Camera, view: View, moving: boolean): Eye {
   return useMemo(() => (moving ? rested : { camera, view }), [camera, view, moving, rested]);
 }
 
+/** Scale bar and north stand in a strip of their own, px. */
+const SCALE_STRIP_PX = 46;
+
 /** What is seen, in px about the floor's origin: plates stay within it. Null on a turned plan, and on a crowded one, where it would cost frames. */
 function useSeen({ camera, view }: Eye, items: number): PxBox | null {
   return useMemo(() => {
     if (camera.turnDeg !== 0 || items >= SNAPSHOT_FROM_ITEMS) return null;
     const { minX, minY, maxX, maxY } = seenBox(camera, view);
     const px = camera.pxPerMm;
-    return { minX: minX * px, minY: minY * px, maxX: maxX * px, maxY: maxY * px };
+    return { minX: minX * px, minY: minY * px, maxX: maxX * px, maxY: maxY * px - SCALE_STRIP_PX };
   }, [camera, view, items]);
 }
 
