@@ -37,7 +37,9 @@ export function handInput<S>(tool: Tool<S>, state: S, env: ToolEnv, move: HandMo
     off: move.off || tool.snaps === false,
     skip: new Set(moving),
   };
-  const at = snapTo(query, snapSources({ index, own }, move.gridMm));
+  const sources = snapSources({ index, own }, move.gridMm);
+  const { snaps } = tool;
+  const at = snapTo(query, snaps ? sources.filter(({ kind }) => snaps.includes(kind)) : sources);
   const hit = hitAt(index, {
     at: move.at,
     pxPerMm: move.pxPerMm,

@@ -23,10 +23,16 @@ const NUMBER_REACH_PX = 14;
 
 /**
  * What lies under a point. Spots lie on top of lines, lines on areas, and of several areas the smallest is
- * meant: the larger ones can be touched beside it.
+ * meant: the larger ones can be touched beside it. What stands on the floor lies on top of lines that end at it.
  */
 export function hitAt(index: PlanIndex, query: HitQuery): Hit | null {
-  return hitPicked(index, query) ?? hitSpot(index, query) ?? hitLine(index, query) ?? hitArea(index, query);
+  return (
+    hitPicked(index, query) ??
+    hitSpot(index, query) ??
+    hitSolid(index, query) ??
+    hitLine(index, query) ??
+    hitArea(index, query)
+  );
 }
 
 function isMeant(item: PlanItem, { aims }: HitQuery): boolean {
@@ -89,6 +95,17 @@ function hitSpot(index: PlanIndex, query: HitQuery): Hit | null {
   const spots = near.filter((item) => item.shape.points.length === 1 && isMeant(item, query));
   const best = nearestCorner(spots, query);
   return best && { ...best, corner: null };
+}
+
+/** An obstruction with the point inside it: a line can be touched where it runs outside. */
+function hitSolid(index: PlanIndex, query: HitQuery): Hit | null {
+  const solids = index
+    .itemsIn(boxAbout(query.at, query.reachPx / query.pxPerMm))
+    .filter((item) => typeOf(item.id) === 'obstruction' && isMeant(item, query))
+    .filter(({ shape }) => shape.closed && ringContains(shape.points, query.at))
+    .toSorted((a, b) => a.area - b.area);
+  const [least] = solids;
+  return least ? { id: least.id, corner: null, edge: edgeOf(index, query, least)?.edge ?? null } : null;
 }
 
 function hitLine(index: PlanIndex, query: HitQuery): Hit | null {

@@ -30,6 +30,7 @@ import { reorder } from './reorder.ts';
 import { replacePage } from './replacePage.ts';
 import { restore } from './restore.ts';
 import { setEdge } from './setEdge.ts';
+import { setEdgeLength } from './setEdgeLength.ts';
 import { setField } from './setField.ts';
 import { setFields } from './setFields.ts';
 import { setRateRow } from './setRateRow.ts';
@@ -70,6 +71,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   replacePage,
   restore,
   setEdge,
+  setEdgeLength,
   setField,
   setFields,
   setRateRow,

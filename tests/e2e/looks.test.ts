@@ -52,7 +52,7 @@ const SCREENS: readonly { readonly name: string; go(page: Page): Promise<void> }
     name: 'truing a page',
     async go(page) {
       await page.getByRole('button', { name: 'True again' }).click();
-      await page.getByRole('button', { name: /Set the level line/ }).waitFor();
+      await page.getByRole('heading', { name: 'True the page' }).waitFor();
     },
   },
   {

@@ -7,7 +7,7 @@ import { chalkTick, guideLines, handPoint, tickReachPx } from '../../canvas/pain
 import type { Prim } from '../../canvas/paint/prim.ts';
 import { planView } from '../../canvas/paint/view.ts';
 import { applyCells, type Doc } from '../../model/doc.ts';
-import { snapWords } from '../../words/handWords.ts';
+import { snapWord } from '../../words/handWords.ts';
 import { useKept } from '../jobs/kept.ts';
 import { useDoc, useFloor, useTakeoff, useUnits } from '../plan.ts';
 import { useSession } from '../session.ts';
@@ -32,7 +32,7 @@ function useHandPrims(camera: Camera, view: View): readonly Prim[] {
     const points = toolNow().finger === 'points' || (draft?.moving.length ?? 0) > 0;
     if (!snap || !points || tool === '') return prims;
     const met = snap.kind !== 'free' && snap.kind !== 'grid';
-    const reason = snapWords[snap.kind] ?? '';
+    const reason = snapWord(snap);
     if (finger) prims.push(...handPoint(snap.at, true));
     if (!met) return prims;
     const [x, y] = toScreen(camera, view, snap.at);
@@ -81,7 +81,7 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
   const { takeoff } = useTakeoff();
   const [element, setElement] = useState<HTMLDivElement | null>(null);
   const [view, setView] = useState<View>(NO_SIZE);
-  const { camera, moving, change } = useCamera(floor?.id ?? null, view);
+  const { camera, moving, change } = useCamera(floor?.id ?? null, view, element);
   const doc = useShownDoc();
   const notes = usePlanNotes(doc, floor?.id ?? '', takeoff, units);
   const plan = useMemo(() => planView(doc, floor?.id ?? '', notes), [doc, floor?.id, notes]);
@@ -89,6 +89,8 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
   const hand = useHandPrims(camera, view);
   const cursor = useHand((now) => now.draft?.cursor) ?? 'default';
 
+  // A page that is not trued has no scale, and neither has what nobody has drawn on it yet.
+  const hasScale = takeoff?.blocked !== 'pageNotTrued' || plan.slabs.length > 0;
   const floorId = floor?.id ?? null;
   useEffect(() => useHand.setState({ view }), [view]);
   const zoom = useCallback(
@@ -117,7 +119,7 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
         camera={camera}
         hand={hand}
         images={images}
-        scale={units}
+        scale={hasScale ? units : null}
         moving={moving}
         onElement={setElement}
         onSize={setView}

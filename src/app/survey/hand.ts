@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { View } from '../../canvas/camera.ts';
+import type { Point } from '../../geometry/floorShape.ts';
 import { handInput, type HandMove } from '../../canvas/handInput.ts';
 import type { Finger } from '../../canvas/input/gesture.ts';
 import type { Snap } from '../../canvas/snap/snap.ts';
@@ -10,6 +11,7 @@ import { refusalSentence } from '../../words/handWords.ts';
 import { floorNow, newId, openNow, planStoreNow, previewCells, run, unitsNow } from '../plan.ts';
 import { arm, hush, pick, say, session, setToolState, useSession } from '../session.ts';
 import { cameraOf } from './cameraOf.ts';
+import { askToSee } from './fit.ts';
 import { settingsOf } from './toolSettings.ts';
 
 /**
@@ -88,6 +90,8 @@ function follow(tool: AnyTool, step: Step<unknown>, input: Input): void {
   // A line that may not be written now (another tab took the job over) stays in hand; what a drag held is put down.
   if (done || input.kind === 'dragEnd') setToolState(step.state === tool.idle ? null : step.state);
   if (step.refused && step.refused !== 'noChange') say(refusalSentence(step.refused));
+  const { crossed } = step.state as { readonly crossed?: Point };
+  if (step.refused && crossed) askToSee([crossed]);
   if (done && step.run) {
     hush();
     // What the last point had met is over with the line it belonged to.

@@ -37,6 +37,7 @@ export function useShowing(): Showing {
   const picked = useSession((now) => now.picked);
   const pickedEdges = useSession((now) => now.pickedEdges);
   const litKey = useSession((now) => now.lit);
+  const truing = useSession((now) => now.truing !== null);
   const { takeoff } = useTakeoff();
   const line = useMemo(() => (takeoff && litKey !== null ? whyLine(takeoff, litKey) : null), [takeoff, litKey]);
   return useMemo(() => {
@@ -45,11 +46,12 @@ export function useShowing(): Showing {
       ...SHOW_ALL,
       zones: stage !== 'survey' || zone !== undefined,
       pages: stage === 'survey',
+      pageAlone: truing,
       tagsOf: TAGS[stage],
       reach: reachShown(stage, zone ?? null),
       picked,
       pickedEdges,
       lit: line ? litOf(line) : null,
     };
-  }, [stage, picked, pickedEdges, line]);
+  }, [stage, picked, pickedEdges, line, truing]);
 }

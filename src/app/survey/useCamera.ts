@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { boxOf, type Box } from '../../geometry/box.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import { mapPoint } from '../../geometry/transform.ts';
@@ -10,6 +10,7 @@ import { onFloor, type Doc } from '../../model/doc.ts';
 import { planStoreNow } from '../plan.ts';
 import { setCamera, useSession } from '../session.ts';
 import { onAskToSee, onFit } from './fit.ts';
+import { useHand } from './hand.ts';
 
 const MARGIN_PX = 56;
 const SMALL_MARGIN_PX = 32;
@@ -54,11 +55,26 @@ interface CameraHold {
 }
 
 /** The camera of the shown floor. It fits by itself until somebody moves it; after that only when Fit is asked. */
-export function useCamera(floor: RecordId | null, view: View): CameraHold {
+export function useCamera(floor: RecordId | null, view: View, element: HTMLElement | null): CameraHold {
   const camera = useSession((now) => (floor ? now.cameras[floor] : undefined));
   const [moving, setMoving] = useState(false);
   const still = useRef<ReturnType<typeof setTimeout> | null>(null);
   const touched = useRef(false);
+
+  // A notice that opens above the plan takes its upper part away: what the hand works on stays where it is.
+  const stood = useRef<DOMRect | null>(null);
+  useLayoutEffect(() => {
+    const was = stood.current;
+    const now = element?.getBoundingClientRect() ?? null;
+    stood.current = now;
+    if (!floor || !was || !now || view.widthPx === 0) return;
+    const onlyTop = was.left === now.left && was.width === now.width && was.bottom === now.bottom;
+    const drawing = (useHand.getState().draft?.from ?? null) !== null;
+    if (!onlyTop || was.top === now.top || !(touched.current || drawing)) return;
+    touched.current = true;
+    const eye = useSession.getState().cameras[floor] ?? FIRST_CAMERA;
+    setCamera(floor, pannedBy(eye, 0, (was.top - now.top) / 2));
+  }, [element, floor, view]);
 
   useEffect(() => {
     if (!floor || view.widthPx === 0) return;

@@ -1,5 +1,6 @@
 import type { Point } from '../../geometry/floorShape.ts';
 import { boxOf } from '../../geometry/box.ts';
+import { between, minus } from '../../geometry/point.ts';
 import { FINGER, LINE } from '../look.ts';
 import type { Prim } from './prim.ts';
 import { degreesOf } from './spot.ts';
@@ -91,6 +92,50 @@ function circle(radius: number, dx: number, dy: number): readonly Point[] {
     const angle = (i * Math.PI) / 24;
     return [dx + Math.cos(angle) * radius, dy + Math.sin(angle) * radius];
   });
+}
+
+/** A length that is known on a page: an ink line with a tick across each end, its words beside its middle. */
+export function knownLine([from, to]: readonly [Point, Point], words: string): Prim[] {
+  const turnDeg = degreesOf(minus(to, from));
+  const upright = Math.abs(turnDeg % 180) > 45 && Math.abs(turnDeg % 180) < 135;
+  const end = (at: Point): Prim => ({
+    kind: 'mark',
+    at,
+    paths: [
+      [
+        [0, -9],
+        [0, 9],
+      ],
+    ],
+    ink: 'ink',
+    px: 3,
+    turnDeg,
+  });
+  return [
+    { kind: 'line', path: [from, to], ink: 'ink', px: 2, haloPx: 2 },
+    end(from),
+    end(to),
+    {
+      kind: 'text',
+      at: between(from, to, 0.5),
+      text: words,
+      px: 16,
+      weight: 800,
+      ink: 'ink',
+      halo: 'slab',
+      align: upright ? 'left' : 'middle',
+      offsetPx: upright ? [12, 6] : [0, 22],
+    },
+  ];
+}
+
+/** Where a line crosses itself: a ring about the place. */
+export function crossingMark(at: Point): Prim[] {
+  const ring = circle(18, 0, 0);
+  return [
+    { kind: 'mark', at, paths: [ring], ink: 'slab', px: 8 },
+    { kind: 'mark', at, paths: [ring], ink: 'ink', px: 4 },
+  ];
 }
 
 /** The place that is meant: a cross. Under a finger also the contact ring and the stem that joins them. */

@@ -14,6 +14,7 @@ import { litPrims, type Lit } from './lit.ts';
 import { paintObstruction } from './obstruction.ts';
 import { paintOutOfScope } from './outOfScope.ts';
 import { paintPage } from './page.ts';
+import { withRoom } from './picked.ts';
 import { pickedPrims } from './pickedItem.ts';
 import type { Look, Prim } from './prim.ts';
 import { reachPrims, tightPrims } from './reach.ts';
@@ -54,6 +55,8 @@ export interface Showing {
   readonly tagsOf: ReadonlySet<RecordType> | null;
   /** The plan page under it all. */
   readonly pages: boolean;
+  /** The page itself is worked on: no slab over it, no plates, as strong as it is. */
+  readonly pageAlone?: boolean;
   /** Machine field against hand work: of no zone, of one by its id, of all; or only the spots that no machine gets to. */
   readonly reach: 'none' | 'spots' | 'all' | (string & {});
   readonly picked: readonly string[];
@@ -111,6 +114,7 @@ function reachOf(view: PlanView, reach: Showing['reach']): Painted[] {
 function zoneWork(view: PlanView, showing: Showing, look: Look): Pick<PaintedFloor, 'slab' | 'hatch'> {
   const overPage = showing.pages && view.pages.length > 0 && !look.print;
   const floors = view.slabs.map((slab) => kept(slab, 'slab', [overPage], () => paintSlab(slab, { overPage }, look)));
+  if (showing.pageAlone) return { slab: [], hatch: [] };
   if (!showing.zones) return { slab: floors, hatch: [] };
   const given = (zone: ZoneView): readonly unknown[] => [
     zone.measure?.net ?? null,
@@ -184,8 +188,9 @@ function numberLines(picked: readonly Prim[], pxPerMm: number): (readonly Point[
   });
 }
 
-function pickedOf(view: PlanView, { picked, pickedEdges }: Showing): readonly Prim[] {
-  return picked.flatMap((id) => pickedPrims(view, id, pickedEdges));
+function pickedOf(view: PlanView, { picked, pickedEdges }: Showing, pxPerMm: number): readonly Prim[] {
+  const prims = picked.flatMap((id) => pickedPrims(view, id, pickedEdges));
+  return withRoom(prims, pxPerMm, picked.length === 1);
 }
 
 /** Only why a number is what it is: no zones, no reach. */
@@ -196,8 +201,8 @@ function bared(showing: Showing): Showing {
 /** The plates beside items. By themselves, because they may stay where they are while a gesture runs. */
 export function paintTags(view: PlanView, look: Look, asked: Showing = SHOW_ALL): readonly Painted[] {
   const showing = bared(asked);
-  if (!showing.tags) return [];
-  const picked = pickedOf(view, showing);
+  if (!showing.tags || showing.pageAlone) return [];
+  const picked = pickedOf(view, showing, look.pxPerMm);
   const options: TagOptions = {
     picked: new Set(showing.picked),
     zones: showing.zones,
@@ -214,20 +219,21 @@ export function paintTags(view: PlanView, look: Look, asked: Showing = SHOW_ALL)
   return plates.map((plate) => painted(plate.text, [plate]));
 }
 
-function pageWork(view: PlanView, look: Look, pages: boolean): Painted[] {
+function pageWork(view: PlanView, look: Look, { pages, pageAlone = false }: Showing): Painted[] {
   if (look.print || !pages) return [];
   return view.pages.map((page) => {
     const matrix = pageMatrix(page);
-    return kept(page, 'page', matrix, () => paintPage(page, matrix, look));
+    const shown = pageAlone ? { ...page, fade: 1 } : page;
+    return kept(page, 'page', [...matrix, pageAlone], () => paintPage(shown, matrix, look));
   });
 }
 
 /** One floor as prims, class by class in `PAINT_ORDER`. Pure; screen and paper draw exactly this. */
 export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_ALL): PaintedFloor {
   const shown = bared(showing);
-  const pickedWork = pickedOf(view, shown);
+  const pickedWork = pickedOf(view, shown, look.pxPerMm);
   return {
-    page: pageWork(view, look, shown.pages),
+    page: pageWork(view, look, shown),
     ...zoneWork(view, shown, look),
     reach: showing.lit ? [painted('lit', litPrims(view, showing.lit))] : reachOf(view, shown.reach),
     findings: [

@@ -5,8 +5,10 @@ import type { Prim } from './prim.ts';
 const DOUBLE = { outer: 9, inner: 4 } as const;
 const TICK = { px: 3, off: 7, long: 15 } as const;
 const NUMBER_OUT_PX = 24;
-/** Of a circle, or a traced outline, single corners are not to be taken by number. */
-const MOST_NUMBERED = 30;
+/** Of a wild outline single corners are not to be taken by number. */
+const MOST_NUMBERED = 200;
+/** Numbers nearer to each other than this would cover each other, px: the later one is left out, its ticks stay. */
+const NUMBER_ROOM = { across: 24, down: 19 } as const;
 
 function number(at: Point, out: Point, text: string): Prim {
   const way = unit(out);
@@ -86,6 +88,27 @@ export function pickedSpot(at: Point): Prim[] {
       [0, -1],
     ] as const
   ).map((way) => tick(at, times(way, 1.6)));
+}
+
+/** The same with the numbers that have room beside those before them; none at all while several items are picked. */
+export function withRoom(prims: readonly Prim[], pxPerMm: number, numbered: boolean): Prim[] {
+  const taken: Point[] = [];
+  return prims.filter((prim) => {
+    if (prim.kind !== 'text') return true;
+    if (!numbered) return false;
+    const [dx, dy] = prim.offsetPx ?? [0, 0];
+    const place: Point = [prim.at[0] * pxPerMm + dx, prim.at[1] * pxPerMm + dy];
+    const crowded = taken.some(
+      ([x, y]) => Math.abs(x - place[0]) < NUMBER_ROOM.across && Math.abs(y - place[1]) < NUMBER_ROOM.down,
+    );
+    if (!crowded) taken.push(place);
+    return !crowded;
+  });
+}
+
+/** A circle has no corners. */
+export function pickedRound(ring: readonly Point[]): Prim[] {
+  return doubled(ring, true);
 }
 
 /** Edges that the sheet speaks of, on a picked outline. */

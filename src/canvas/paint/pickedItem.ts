@@ -1,5 +1,5 @@
 import { formRing } from '../../geometry/formRing.ts';
-import { pickedEdges, pickedPath, pickedRing, pickedSpot } from './picked.ts';
+import { pickedEdges, pickedPath, pickedRing, pickedRound, pickedSpot } from './picked.ts';
 import type { Prim } from './prim.ts';
 import { slabRing, type PlanView } from './view.ts';
 import { openingPath } from './wall.ts';
@@ -24,7 +24,10 @@ export function pickedPrims(view: PlanView, id: string, edges: readonly number[]
   const rest = view.zones.find(({ zone }) => zone.id === id);
   if (rest) return rest.region.flatMap((rings) => (rings[0] ? pickedRing(rings[0]) : []));
   const obstruction = byId(view.obstructions, id);
-  if (obstruction) return pickedRing(formRing(obstruction.shape));
+  if (obstruction) {
+    const { shape } = obstruction;
+    return shape.form === 'circle' ? pickedRound(formRing(shape)) : pickedRing(formRing(shape));
+  }
   const path = byId(view.cracks, id)?.path ?? byId(view.joints, id)?.path;
   if (path) return pickedPath(path);
   for (const wall of view.walls) {

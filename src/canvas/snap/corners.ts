@@ -7,12 +7,16 @@ import type { Snap, SnapSource } from './snap.ts';
 
 const SPEAKING = new Set(['dimension', 'note', 'photo', 'reading']);
 
-/** Corners of items, jambs of openings, and the corners of the line being drawn but for the one it goes on from. */
+/**
+ * Corners of items, jambs of openings, and the first corner of the line being drawn, where it may close. Its other corners
+ * draw nothing: a line that goes back to one of them folds on itself, which a narrow recess would do by itself.
+ */
 export function cornerSource(scene: SnapScene): SnapSource {
   return {
     kind: 'corner',
     *find(query): Iterable<Snap> {
-      for (const at of scene.own.slice(0, -1)) yield { at, kind: 'corner', on: null, along: null, guides: [] };
+      const [first] = scene.own;
+      if (first && scene.own.length > 1) yield { at: first, kind: 'corner', on: null, along: null, guides: [] };
       for (const edge of scene.index.edgesIn(boxAbout(query.at, searchMm(query)))) {
         const { id, shape } = edge.item;
         if (shape.round || SPEAKING.has(typeOf(id))) continue;

@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry/floorShape.ts';
 import { cross, distance, minus } from '../../geometry/point.ts';
 import { crossing } from '../../geometry/segment.ts';
-import { axisRays, directionOf, edgesNear, squareRays, type Ray, type SnapScene } from './floorLines.ts';
+import { axisRays, directionOf, itemEdgesNear, squareRays, type Ray, type SnapScene } from './floorLines.ts';
 import type { Snap, SnapSource } from './snap.ts';
 
 /**
@@ -12,7 +12,7 @@ export function crossingSource(scene: SnapScene): SnapSource {
   return {
     kind: 'crossing',
     *find(query): Iterable<Snap> {
-      const edges = edgesNear(scene, query);
+      const edges = itemEdgesNear(scene, query);
       for (const [index, one] of edges.entries()) {
         for (const two of edges.slice(index + 1)) {
           const meet = crossing(one.a, one.b, two.a, two.b);

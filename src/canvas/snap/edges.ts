@@ -2,7 +2,7 @@ import { nearestOnSegment } from '../../geometry/segment.ts';
 import { distance, minus, quarterTurn, unit } from '../../geometry/point.ts';
 import { boxAbout } from '../planIndex.ts';
 import { searchMm } from './engine.ts';
-import { directionOf, edgesNear, type SnapScene } from './floorLines.ts';
+import { directionOf, itemEdgesNear, type SnapScene } from './floorLines.ts';
 import type { Snap, SnapSource } from './snap.ts';
 
 /** On an edge, wherever the hand is nearest to it; on a circle, on its round. */
@@ -10,7 +10,7 @@ export function edgeSource(scene: SnapScene): SnapSource {
   return {
     kind: 'edge',
     *find(query): Iterable<Snap> {
-      for (const edge of edgesNear(scene, query)) {
+      for (const edge of itemEdgesNear(scene, query)) {
         const { at } = nearestOnSegment(query.at, edge.a, edge.b);
         yield { at, kind: 'edge', on: edge.of?.item.id ?? null, along: directionOf(edge), guides: [] };
       }

@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/floorShape.ts';
 import { pointToGrid } from '../../geometry/grid.ts';
-import { distance } from '../../geometry/point.ts';
+import { distance, isSame } from '../../geometry/point.ts';
 import { SNAP_KINDS, type Snap, type SnapKind, type SnapQuery, type SnapSource } from './snap.ts';
 
 /** The kind that holds now lets go only at this many times the reach, so that nothing flickers. */
@@ -45,6 +45,8 @@ function nearest(query: SnapQuery, kind: SnapKind, sources: readonly SnapSource[
     for (const found of source.find(query)) {
       if (found.on && query.skip.has(found.on)) continue;
       const at = placed(query, found.at);
+      // A line of no length is never meant.
+      if (query.from && isSame(at, query.from)) continue;
       const gap = distance(at, query.at) * query.pxPerMm;
       if (gap > least || (best && gap === least)) continue;
       least = gap;

@@ -39,6 +39,11 @@ export function edgesNear(scene: SnapScene, query: SnapQuery, reachMm = searchMm
   return near;
 }
 
+/** Edges of items only: a line that is being drawn meets nothing of itself but its first corner. */
+export function itemEdgesNear(scene: SnapScene, query: SnapQuery): readonly SnapEdge[] {
+  return edgesNear(scene, query).filter((edge) => edge.of !== null);
+}
+
 export function directionOf(edge: { readonly a: Point; readonly b: Point }): Point {
   return unit(minus(edge.b, edge.a));
 }

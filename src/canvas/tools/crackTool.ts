@@ -6,6 +6,8 @@ import { choiceSetting, numberOrNull } from './settings.ts';
 export const crackTool = pathTool({
   id: 'crack',
   closed: false,
+  // A crack runs as it likes: it may begin or end at something, but is parallel or square to nothing.
+  snaps: ['corner', 'edge'],
   call: (env, id, path) =>
     callOf(drawCrack, {
       id,

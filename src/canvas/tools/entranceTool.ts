@@ -3,12 +3,16 @@ import { callOf } from '../../edit/run.ts';
 import { numberOrNull } from './settings.ts';
 import { spotTool } from './spotTool.ts';
 
-export const entranceTool = spotTool('entrance', (env, id, at) =>
-  callOf(placeEntrance, {
-    id,
-    floor: env.floor,
-    at,
-    widthMm: numberOrNull(env, 'widthMm'),
-    heightMm: numberOrNull(env, 'heightMm'),
-  }),
+/** Machines come in through the middle of a doorway or somewhere along an edge, not at a jamb. */
+export const entranceTool = spotTool(
+  'entrance',
+  (env, id, at) =>
+    callOf(placeEntrance, {
+      id,
+      floor: env.floor,
+      at,
+      widthMm: numberOrNull(env, 'widthMm'),
+      heightMm: numberOrNull(env, 'heightMm'),
+    }),
+  ['middle', 'edge'],
 );

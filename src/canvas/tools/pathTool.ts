@@ -1,8 +1,10 @@
 import { previewOf, refusalOf } from '../../edit/run.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import { isSame } from '../../geometry/point.ts';
+import { ringFault } from '../../geometry/ring.ts';
 import type { CommandCall, RecordId } from '../../model/cell.ts';
-import { liveLine as livePrims, livePoints } from '../paint/guides.ts';
+import { crossingMark, liveLine as livePrims, livePoints } from '../paint/guides.ts';
+import type { SnapKind } from '../snap/snap.ts';
 import { draftOf } from './draftOf.ts';
 import type { Draft, Input, Step, Tool, ToolEnv } from './tool.ts';
 import { liveLine, typedPoint } from './turns.ts';
@@ -14,7 +16,13 @@ import { liveLine, typedPoint } from './turns.ts';
  */
 export type PathState =
   | { readonly at: 'resting' }
-  | { readonly at: 'drawing'; readonly points: readonly Point[]; readonly cursor: Point | null }
+  | {
+      readonly at: 'drawing';
+      readonly points: readonly Point[];
+      readonly cursor: Point | null;
+      /** Where the outline crosses itself, once that has stood in the way of closing it. */
+      readonly crossed?: Point;
+    }
   | { readonly at: 'framing'; readonly from: Point; readonly to: Point };
 
 /** One tool that draws a line or an outline. */
@@ -23,6 +31,8 @@ export interface PathPlan {
   readonly closed: boolean;
   /** An open path that is done with so many points: a dimension has two. */
   readonly most?: number;
+  /** What its points may meet; not given: everything. */
+  readonly snaps?: readonly SnapKind[];
   call(env: ToolEnv, id: RecordId, points: readonly Point[]): CommandCall;
 }
 
@@ -33,6 +43,7 @@ export function pathTool(plan: PathPlan): Tool<PathState> {
     id: plan.id,
     finger: 'points',
     ...(plan.closed ? { frames: true } : {}),
+    ...(plan.snaps ? { snaps: plan.snaps } : {}),
     idle: RESTING,
     step: (state, input, env) => pathStep(plan, state, input, env),
     draft: (state, env) => pathDraft(plan, state, env),
@@ -94,7 +105,7 @@ function setTyped(
 
 function withoutLast(state: PathState): PathState {
   if (state.at !== 'drawing' || state.points.length < 2) return RESTING;
-  return { ...state, points: state.points.slice(0, -1) };
+  return { at: 'drawing', points: state.points.slice(0, -1), cursor: state.cursor };
 }
 
 /** A refusal leaves the line in hand, so that it can be put right. */
@@ -105,8 +116,15 @@ function done(plan: PathPlan, state: PathState, points: readonly Point[], env: T
   const id = env.newId(plan.id);
   const call = plan.call(env, id, points);
   const refused = refusalOf(env.doc, call);
-  if (refused) return { state: state.at === 'framing' ? RESTING : state, refused };
+  if (refused) return { state: state.at === 'framing' ? RESTING : withCrossing(state, points), refused };
   return { state: RESTING, run: call, pick: [id], after: 'stay' };
+}
+
+function withCrossing(state: PathState, points: readonly Point[]): PathState {
+  const fault = ringFault(points);
+  return state.at === 'drawing' && fault?.code === 'crossesItself' && fault.at
+    ? { ...state, crossed: fault.at }
+    : state;
 }
 
 /** Four corners, clockwise on screen from the upper left; none when the drag was along one line. */
@@ -138,8 +156,8 @@ function pathDraft(plan: PathPlan, state: PathState, env: ToolEnv): Draft {
   const live = cursor && last && !isSame(cursor, last) ? [...points, cursor] : points;
   const shown = plan.closed && live.length > 2 ? [...live, ...live.slice(0, 1)] : live;
   return draftOf({
-    hint: hintOf(plan, points),
-    prims: [...livePrims(shown), ...livePoints(points)],
+    hint: state.crossed ? 'crossesHere' : hintOf(plan, points),
+    prims: [...livePrims(shown), ...livePoints(points), ...(state.crossed ? crossingMark(state.crossed) : [])],
     cells: previewCells(plan, env, live),
     live: liveLine(points, cursor),
     from: last,

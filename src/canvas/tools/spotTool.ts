@@ -1,17 +1,23 @@
 import { refusalOf } from '../../edit/run.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import type { CommandCall, RecordId } from '../../model/cell.ts';
+import type { SnapKind } from '../snap/snap.ts';
 import { draftOf } from './draftOf.ts';
 import type { Tool, ToolEnv } from './tool.ts';
 
 export type SpotState = { readonly at: 'resting' };
 
 /** A tool that puts one thing on one spot, a tap each. A drag counts where it ends. */
-export function spotTool(id: string, call: (env: ToolEnv, id: RecordId, at: Point) => CommandCall): Tool<SpotState> {
+export function spotTool(
+  id: string,
+  call: (env: ToolEnv, id: RecordId, at: Point) => CommandCall,
+  snaps?: readonly SnapKind[],
+): Tool<SpotState> {
   const idle: SpotState = { at: 'resting' };
   return {
     id,
     finger: 'points',
+    ...(snaps ? { snaps } : {}),
     idle,
     step(state, input, env) {
       if (input.kind === 'cancel') return { state, after: 'pick' };

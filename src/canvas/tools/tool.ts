@@ -3,7 +3,7 @@ import type { Cell, CommandCall, RecordId } from '../../model/cell.ts';
 import type { Doc } from '../../model/doc.ts';
 import type { NewId } from '../../model/id.ts';
 import type { Prim } from '../paint/prim.ts';
-import type { Snap } from '../snap/snap.ts';
+import type { Snap, SnapKind } from '../snap/snap.ts';
 
 /** Everything a hand can do, whatever it holds. Pan, zoom and pinch are dealt with before tools. */
 export type Input =
@@ -74,8 +74,8 @@ export interface Tool<S> {
   readonly finger: 'points' | 'holds';
   /** At rest a drag frames a rectangle, by finger too. */
   readonly frames?: true;
-  /** False: points stay where they are set (picks on a page's pixels). */
-  readonly snaps?: false;
+  /** False: points stay where they are set (picks on a page's pixels). Some kinds: others mean nothing for what is drawn. */
+  readonly snaps?: false | readonly SnapKind[];
   readonly idle: S;
   step(state: S, input: Input, env: ToolEnv): Step<S>;
   draft(state: S, env: ToolEnv): Draft;

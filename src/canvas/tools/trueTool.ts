@@ -6,7 +6,10 @@ import { isSame } from '../../geometry/point.ts';
 import { mapPoint } from '../../geometry/transform.ts';
 import type { RecordId } from '../../model/cell.ts';
 import { recordOf, type Held } from '../../model/doc.ts';
-import { liveLine, livePoints } from '../paint/guides.ts';
+import { showLength } from '../../model/showLength.ts';
+import { figureText } from '../../model/showNumber.ts';
+import type { Units } from '../../model/units.ts';
+import { knownLine, liveLine, livePoints } from '../paint/guides.ts';
 import { draftOf } from './draftOf.ts';
 import { choiceSetting } from './settings.ts';
 import type { Draft, Input, Step, Tool, ToolEnv } from './tool.ts';
@@ -113,8 +116,21 @@ function ran(env: ToolEnv, state: TrueState, run: ReturnType<typeof callOf>): St
 function draft(state: TrueState, env: ToolEnv): Draft {
   const page = pageOf(env);
   const level = env.settings['level'] === true;
-  if (!page || state.at === 'resting') return draftOf({ hint: level ? 'levelStart' : 'trueStart' });
-  const line = [state.from, state.to].map((pixel) => mapPoint(pageMatrix(page), pixel));
+  if (!page) return draftOf({ hint: 'trueStart' });
+  const set = page.dimensions.flatMap(({ from, to, lengthMm }) =>
+    knownLine(onFloor(page, from, to), figureText(showLength(lengthMm, unitsOf(env)))),
+  );
+  if (state.at === 'resting') return draftOf({ hint: level ? 'levelStart' : 'trueStart', prims: set });
+  const line = onFloor(page, state.from, state.to);
   const hint = state.at === 'asking' ? 'trueLength' : level ? 'levelEnd' : 'trueEnd';
-  return draftOf({ hint, prims: [...liveLine(line), ...livePoints(line)] });
+  return draftOf({ hint, prims: [...set, ...liveLine(line), ...livePoints(line)] });
+}
+
+function onFloor(page: Held<'page'>, from: Point, to: Point): readonly [Point, Point] {
+  const matrix = pageMatrix(page);
+  return [mapPoint(matrix, from), mapPoint(matrix, to)];
+}
+
+function unitsOf(env: ToolEnv): Units {
+  return choiceSetting(env, 'units', ['metric', 'imperial']);
 }

@@ -56,6 +56,27 @@ test('spots lie on lines, lines on areas, the smallest area is meant', () => {
   expect(at([9000, 9000])).toBeNull();
 });
 
+test('a column that a crack runs up to is what is meant inside it', () => {
+  const crack = {
+    name: 'drawCrack',
+    args: {
+      id: 'crack:a',
+      floor: FLOOR,
+      path: [
+        [4000, 3000],
+        [5000, 3000],
+      ],
+      widthMm: null,
+      depthMm: null,
+      behaviour: 'static',
+    },
+  };
+  const both = planIndex(planWith([room, column, crack]), FLOOR);
+  const found = (place: Point) => hitAt(both, { at: place, pxPerMm: 0.1, reachPx: 8, picked: [], aims: null })?.id;
+  expect(found([5000, 3000])).toBe('obstruction:a');
+  expect(found([4500, 3010])).toBe('crack:a');
+});
+
 test('an opening lies on its wall; beside it the wall is met with its edge', () => {
   expect(at([2000, 1000])).toEqual({ id: 'opening:a', corner: null, edge: 0 });
   expect(at([4000, 2000])).toEqual({ id: 'wall:a', corner: null, edge: 1 });

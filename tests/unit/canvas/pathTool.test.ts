@@ -195,3 +195,34 @@ test('an outline goes on square to the side it goes round by', () => {
   // A notch turned out to the left and the outline still goes round to the right.
   expect(squareTurnDeg([...first, [6000, 1000], [7000, 1000], [7000, 4000]])).toBe(90);
 });
+
+test('corners nearer to each other than the reach do not fold the outline back on itself', () => {
+  const { doc, refused } = play(
+    slabTool,
+    emptyPlan,
+    'tap 0,0  tap 6000,0  tap 6000,1000  tap 6000,1060  tap 6000,1120  tap 6000,4000  tap 0,4000  finish',
+  );
+  expect(refused).toEqual([]);
+  expect(slabRing(doc)?.slice(2, 5)).toEqual([
+    [6000, 1000],
+    [6000, 1060],
+    [6000, 1120],
+  ]);
+});
+
+test('an outline that crosses itself says where; a corner taken back is a new try', () => {
+  const crossed = play(slabTool, emptyPlan, 'tap 0,0  tap 6000,0  tap 0,4000  tap 6000,4000  finish', { off: true });
+  expect(crossed.refused).toEqual(['crossesItself']);
+  expect(crossed.state).toMatchObject({ at: 'drawing', crossed: [3000, 2000] });
+  expect(crossed.draft.hint).toBe('crossesHere');
+  const again = play(slabTool, emptyPlan, 'tap 0,0  tap 6000,0  tap 0,4000  tap 6000,4000  finish  back', {
+    off: true,
+  });
+  expect(again.state).not.toHaveProperty('crossed');
+});
+
+test('a crack keeps its own way beside a wall, and still ends at it', () => {
+  const plan = planWith([room]);
+  const { snaps } = play(crackTool, plan, 'tap 1000,1000  tap 1030,2500  tap 30,2600');
+  expect(snaps).toEqual(['free', 'free', 'edge']);
+});

@@ -124,7 +124,11 @@ test('on a circle: its round and its middle, not the corners it is drawn with', 
     },
   };
   const doc = planWith([column]);
-  expect(snapAt([9550, 9000], { doc })).toMatchObject({ kind: 'edge', at: [expect.closeTo(9500, 0), 9000], on: 'obstruction:a' });
+  expect(snapAt([9550, 9000], { doc })).toMatchObject({
+    kind: 'edge',
+    at: [expect.closeTo(9500, 0), 9000],
+    on: 'obstruction:a',
+  });
   expect(snapAt([9030, 8980], { doc })).toMatchObject({ kind: 'middle', at: [9000, 9000] });
 });
 

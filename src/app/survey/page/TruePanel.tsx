@@ -4,7 +4,7 @@ import { fitOf, pageMatrix, pageScale, pixelAt } from '../../../edit/pageMap.ts'
 import type { TrueFit } from '../../../geometry/fitTrue.ts';
 import { mapPoint } from '../../../geometry/transform.ts';
 import type { RecordId } from '../../../model/cell.ts';
-import { recordOf, type Held } from '../../../model/doc.ts';
+import { onFloor, recordOf, type Held } from '../../../model/doc.ts';
 import { showLength } from '../../../model/showLength.ts';
 import { figureText, showNumber } from '../../../model/showNumber.ts';
 import type { TrueState } from '../../../canvas/tools/trueTool.ts';
@@ -12,8 +12,8 @@ import { Button } from '../../parts/Button.tsx';
 import { DockHead } from '../../parts/Dock.tsx';
 import { Icon } from '../../parts/Icon.tsx';
 import { MeasureField } from '../../parts/MeasureField.tsx';
-import { run, useDoc, useUnits } from '../../plan.ts';
-import { session, setCamera, setSettings, trueThe, useSession } from '../../session.ts';
+import { floorNow, planStoreNow, run, useDoc, useUnits } from '../../plan.ts';
+import { arm, session, setCamera, setSettings, trueThe, useSession } from '../../session.ts';
 import { pageText } from '../../../words/pageWords.ts';
 import { cameraOf } from '../cameraOf.ts';
 import { send } from '../hand.ts';
@@ -107,6 +107,13 @@ function Facts({ fit }: { readonly fit: TrueFit }): ReactElement {
   );
 }
 
+/** A page that is trued is there to be traced: with nothing drawn yet the slab comes first. */
+function leave(trued: boolean): void {
+  trueThe(null);
+  const floor = floorNow();
+  if (trued && floor && onFloor(planStoreNow().getState(), 'slab', floor.id).length === 0) arm('slab');
+}
+
 function whatNext(fit: TrueFit | null): string {
   if (!fit) return pageText.pickTwoEnds;
   return fit.oneScale ? pageText.pickAcross : pageText.pickMore;
@@ -132,11 +139,12 @@ export function TruePanel({ page: id }: { readonly page: RecordId }): ReactEleme
   const page = useDoc((doc) => recordOf(doc, 'page', id));
   useCameraOnPage(page);
   const state = useTrueState();
+  const units = useUnits();
   const level = useSession((now) => now.settings['true']?.['level'] === true);
   useEffect(() => {
     const finger = matchMedia('(pointer: coarse)').matches;
-    setSettings('true', { page: id, level: false, by: finger ? 'finger' : 'mouse' });
-  }, [id]);
+    setSettings('true', { page: id, level: false, by: finger ? 'finger' : 'mouse', units });
+  }, [id, units]);
   // A level line is one pick; after it the next pick is a known length again.
   const levelLine = page?.levelLine;
   const lastLine = useRef(levelLine);
@@ -167,10 +175,10 @@ export function TruePanel({ page: id }: { readonly page: RecordId }): ReactEleme
       <div className={css.foot}>
         {!asking && (
           <Button size="desk" wide aria-pressed={level} onClick={() => setSettings('true', { level: !level })}>
-            {levelLine ? pageText.levelAgain : pageText.level}
+            {level ? pageText.levelOff : levelLine ? pageText.levelAgain : pageText.level}
           </Button>
         )}
-        <Button wide kind={fit && !asking ? 'main' : 'plain'} onClick={() => trueThe(null)}>
+        <Button wide kind={fit && !asking ? 'main' : 'plain'} onClick={() => leave(fit !== null)}>
           {fit ? pageText.finish : pageText.later}
         </Button>
       </div>

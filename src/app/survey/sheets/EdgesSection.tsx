@@ -4,6 +4,7 @@ import { cx } from '../../look/cx.ts';
 import type { Held } from '../../../model/doc.ts';
 import { showLength } from '../../../model/showLength.ts';
 import { Button } from '../../parts/Button.tsx';
+import { MeasureField } from '../../parts/MeasureField.tsx';
 import { DockSection } from '../../parts/Dock.tsx';
 import { Row } from '../../parts/Row.tsx';
 import { run, useUnits } from '../../plan.ts';
@@ -20,7 +21,7 @@ function setEdges(slab: Held<'slab'>, edges: readonly number[], slots: Settings)
   run('setEdge', { id: slab.id, edges: [...edges], ...named });
 }
 
-/** Kind, what lies beyond and the upstand of one or several edges of a slab. */
+/** Length of one edge; kind, what lies beyond and the upstand of one or several edges of a slab. */
 function EdgeFields({
   slab,
   edges,
@@ -31,11 +32,22 @@ function EdgeFields({
   const first = slab.outline[edges[0] ?? -1]?.edge;
   if (!first || !EdgeKindFields || !UpstandFields) return null;
   const { kind, beyond, heightMm, upstand } = first;
+  const one = edges.length === 1 ? edges[0] : undefined;
   const setUpstand = (slots: Settings): void => {
     run('setUpstand', { id: slab.id, edges: [...edges], upstand: { ...USUAL_UPSTAND, ...upstand, ...slots } });
   };
   return (
     <div className={css.fields}>
+      {one !== undefined && (
+        <MeasureField
+          key={edgeLengthMm(slab, one)}
+          label={fieldWords.length}
+          mm={edgeLengthMm(slab, one)}
+          rounded
+          minMm={1}
+          onSet={(lengthMm) => lengthMm !== null && run('setEdgeLength', { id: slab.id, edge: one, lengthMm })}
+        />
+      )}
       <EdgeKindFields
         value={{ kind, beyond, heightMm: heightMm ?? null }}
         onSet={(slots) => setEdges(slab, edges, slots)}
@@ -63,6 +75,8 @@ export function EdgesSection({ slab }: { readonly slab: Held<'slab'> }): ReactEl
   const units = useUnits();
   const edges = useSession((now) => now.pickedEdges);
   const allWalls = slab.outline.every(({ edge }) => edge.kind === 'wall' && (edge.tag ?? '') === '');
+  // Under the row that was picked last: an outline of forty edges would hide its fields below them all.
+  const last = edges.at(-1);
   const toggle = (edge: number, shift: boolean): void => {
     const rest = shift ? edges.filter((one) => one !== edge) : [];
     pick([slab.id], edges.includes(edge) && (shift || edges.length === 1) ? rest : [...rest, edge]);
@@ -83,10 +97,10 @@ export function EdgesSection({ slab }: { readonly slab: Held<'slab'> }): ReactEl
               picked={edges.includes(index)}
               onPick={(shift) => toggle(index, shift)}
             />
+            {index === last && <EdgeFields key={edges.join()} slab={slab} edges={edges} />}
           </li>
         ))}
       </ul>
-      {edges.length > 0 && <EdgeFields key={edges.join()} slab={slab} edges={edges} />}
     </DockSection>
   );
 }

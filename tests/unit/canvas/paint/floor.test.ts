@@ -1,9 +1,11 @@
+import type { Point } from '../../../../src/geometry/floorShape.ts';
 import { describe, expect, test } from 'vitest';
 import { kept } from '../../../../src/canvas/paint/kept.ts';
 import { litPrims } from '../../../../src/canvas/paint/lit.ts';
 import { insideRing } from '../../../../src/canvas/paint/obstruction.ts';
 import { formRing } from '../../../../src/geometry/formRing.ts';
 import { PAINT_ORDER, paintFloor, SHOW_ALL } from '../../../../src/canvas/paint/paintFloor.ts';
+import { pickedRing, withRoom } from '../../../../src/canvas/paint/picked.ts';
 import { pickedPrims } from '../../../../src/canvas/paint/pickedItem.ts';
 import { boxOfPrims } from '../../../../src/canvas/paint/kept.ts';
 import type { Look } from '../../../../src/canvas/paint/prim.ts';
@@ -200,4 +202,39 @@ describe('kept work', () => {
     paint(2);
     expect(times).toBe(2);
   });
+});
+
+describe('corner numbers', () => {
+  const numbers = (pxPerMm: number, numbered: boolean): readonly string[] =>
+    withRoom(pickedPrims(view, 'finding:f2'), pxPerMm, numbered).flatMap((prim) =>
+      prim.kind === 'text' ? [prim.text] : [],
+    );
+
+  // A wall with a narrow pier: two corners 300 mm apart, then two more.
+  const jagged: readonly Point[] = [
+    [0, 0],
+    [4000, 0],
+    [4000, 2000],
+    [3700, 2000],
+    [3700, 2300],
+    [4000, 2300],
+    [4000, 6000],
+    [0, 6000],
+  ];
+
+  test('near enough, every corner has its number', () => expect(numbers(1, true).length).toBeGreaterThan(3));
+
+  test('from afar those without room are left out, and the ticks stay', () => {
+    const far = withRoom(pickedRing(jagged), 0.003, true);
+    const near = withRoom(pickedRing(jagged), 1, true);
+    const count = (prims: readonly { readonly kind: string }[]): number =>
+      prims.filter((prim) => prim.kind === 'text').length;
+    expect(count(near)).toBe(jagged.length);
+    expect(count(far)).toBeLessThan(jagged.length);
+    const ticks = (prims: readonly { readonly kind: string }[]): number =>
+      prims.filter((prim) => prim.kind === 'mark').length;
+    expect(ticks(far)).toBe(ticks(near));
+  });
+
+  test('with several items picked nobody counts corners', () => expect(numbers(1, false)).toEqual([]));
 });
