@@ -27,28 +27,26 @@ export async function setOut(
   return { page, faults, end: () => context.close() };
 }
 
-/** What sticks out of the window: the page itself may not scroll sideways, and nothing that shows may be cut off by it. */
+/** What sticks out of the window or makes a part of it scroll sideways. Only a table and a sheet of paper may, in their frames. */
 export function sticksOut(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
     const wide = document.documentElement.clientWidth;
     const found: string[] = [];
-    if (document.documentElement.scrollWidth > wide) found.push(`page ${document.documentElement.scrollWidth}`);
-    for (const element of document.querySelectorAll<HTMLElement>('body *')) {
-      const box = element.getBoundingClientRect();
-      if (box.width === 0 || box.height === 0 || (box.left >= -0.5 && box.right <= wide + 0.5)) continue;
-      if (scrolledWithin(element) || element.closest('.forReaders, svg')) continue;
-      found.push(
-        `${element.tagName} ${element.className} "${(element.textContent ?? '').slice(0, 40)}" to ${box.right}`,
-      );
+    for (const element of document.querySelectorAll('html, body, body *')) {
+      const { left, right, width, height } = element.getBoundingClientRect();
+      if (width === 0 || height === 0 || element.closest('.forReaders, svg')) continue;
+      const frame = element.closest('table')?.parentElement ?? element.closest('figure');
+      const scrolls =
+        element.scrollWidth > element.clientWidth + 1 && isFrame(element) && !element.matches(':has(table), figure');
+      const leaves = (left < -0.5 || right > wide + 0.5) && !(frame && isFrame(frame));
+      if (!scrolls && !leaves) continue;
+      const words = (element.textContent ?? '').slice(0, 40);
+      found.push(`${element.tagName} "${words}" ${scrolls ? 'scrolls' : 'reaches'} to ${Math.round(right)}`);
     }
     return found;
 
-    /** A wide table may scroll in its own frame. */
-    function scrolledWithin(element: Element): boolean {
-      for (let up = element.parentElement; up; up = up.parentElement) {
-        if (/auto|scroll/.test(getComputedStyle(up).overflowX) && up.scrollWidth > up.clientWidth) return true;
-      }
-      return false;
+    function isFrame(element: Element): boolean {
+      return element === document.documentElement || /auto|scroll/.test(getComputedStyle(element).overflowX);
     }
   });
 }

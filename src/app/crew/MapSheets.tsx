@@ -5,6 +5,7 @@ import print from './print.module.css';
 import { SheetImage } from './SheetImage.tsx';
 import { useZoneMap } from './useZoneMap.ts';
 import { printPages } from './printPages.ts';
+import { useLayout } from '../look/useLayout.ts';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Picker } from '../parts/Picker.tsx';
@@ -23,6 +24,7 @@ const scales = [
 /** The zone map as it will be printed: sheet, scale, the pages, and the way to paper. */
 export function MapSheets(): ReactElement {
   const units = useUnits();
+  const phone = useLayout() === 'phone';
   const [sheet, setSheet] = useState<Sheet>(units === 'imperial' ? 'letter' : 'A4');
   const [scale, setScale] = useState<string>(LARGEST);
   const { pages, fault } = useZoneMap(sheet, scale === LARGEST ? null : Number(scale));
@@ -49,7 +51,9 @@ export function MapSheets(): ReactElement {
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
       <div className={css.pages} role="region" aria-label={crewText.pages} tabIndex={0}>
         {pages.map((page, index) => (
-          <figure key={crewText.page(index + 1, pages.length)} className={css.page}>
+          // On a phone a sheet is wider than its frame: the keyboard scrolls that too.
+          // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
+          <figure key={crewText.page(index + 1, pages.length)} className={css.page} tabIndex={phone ? 0 : undefined}>
             <figcaption>{crewText.page(index + 1, pages.length)}</figcaption>
             <SheetImage page={page} name={crewText.page(index + 1, pages.length)} className={css.sheet ?? ''} />
           </figure>
