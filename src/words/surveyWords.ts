@@ -183,6 +183,7 @@ export const surveyText = {
   entry: 'Entry',
   done: 'Done',
   back: 'Back',
+  keys: { space: 'Space', pans: 'and drag moves the plan', alt: 'Alt', noSnap: 'sets a point freely' },
   setPoint: 'Set this length',
   turnKeys: 'Turn at this corner',
   turnLeft: 'Left',

@@ -1,8 +1,8 @@
 /** What the takeoff says: titles of its lines, faults, holds, reasons, cautions. English; codes come from src/takeoff. */
 
 const LINE_TITLES: Readonly<Record<string, string>> = {
-  grossFloor: 'Inside the outlines',
-  deduction: 'Taken off',
+  grossFloor: 'Slab, inside its outlines',
+  deduction: 'Taken off: walls, columns, out of scope',
   netFloorAll: 'Net floor of the slab',
   netFloor: 'Net floor',
   field: 'Machine field',
@@ -11,7 +11,7 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   cornerRests: 'Left in corners by a round head',
   cutOff: 'Cut off: no machine gets there',
   handFloor: 'Floor worked by hand',
-  handArea: 'Hand areas together',
+  handArea: 'For hand tools only, together',
   handUnder: 'By hand under what stays',
   edge: 'Edge by hand',
   'edge.wall': 'Edge along walls',
@@ -19,7 +19,7 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   'edge.drop': 'Edge along drops',
   strip: 'Edge strip',
   stopLine: 'Stop lines',
-  facesInHandAreas: 'Faces inside hand areas',
+  facesInHandAreas: 'Edge inside hand areas',
   // What the sill adds up of several lines.
   crack: 'Cracks',
   joint: 'Joints',
@@ -35,9 +35,9 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   'upstandArea.keep': 'Upstand kept, face',
   'upstandArea.prepare': 'Upstand to prepare, face',
   'upstandArea.remove': 'Upstand to remove, face',
-  'hours.machine': 'Machine pass',
+  'hours.machine': 'Machine passes',
   'hours.edge': 'Edge by hand',
-  'hours.corners': 'Inner corners',
+  'hours.corners': 'Inner corners by hand',
   'hours.posts': 'Post bases',
   'hours.drains': 'Drain frames',
   'hours.stopLines': 'Stop lines',

@@ -66,6 +66,8 @@ export const whyText = {
   whole: 'the whole floor',
   rest: 'rest of the slab',
   zone: (tag: string): string => `zone ${tag}`,
+  pass: (number: number, name: string): string => `pass ${number}, ${name}`,
+  one: 'the whole',
 };
 
 export const rateText = {

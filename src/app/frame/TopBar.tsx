@@ -17,11 +17,13 @@ export function TopBar({ layout }: { readonly layout: Layout }): ReactElement {
   const desk = layout === 'desk';
   return (
     <header className={css.top}>
-      <div className={css.brand}>
-        <Mark />
-        {desk && <span>{ui.app}</span>}
+      <div className={css.left}>
+        <div className={css.brand}>
+          <Mark />
+          {desk && <span>{ui.app}</span>}
+        </div>
+        <JobMenu />
       </div>
-      <JobMenu />
       <Tabs.List className={css.stages} aria-label={ui.stagesLabel}>
         {STAGES.map((one) => (
           <Tabs.Tab key={one} value={one} className={css.stage}>

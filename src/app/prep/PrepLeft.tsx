@@ -30,6 +30,7 @@ export function PrepLeft({ legend = true }: { readonly legend?: boolean }): Reac
   const { takeoff } = useTakeoff();
   const [ordering, setOrdering] = useState(false);
   usePickOnOpen(zones);
+  const overlap = zones.length > 1 && (takeoff?.faults.some((fault) => fault.code === 'zonesOverlap') ?? false);
   const restM2 = takeoff?.measure.zones.find((zone) => zone.id === REST)?.netM2 ?? 0;
 
   function coverRest(): void {
@@ -72,7 +73,7 @@ export function PrepLeft({ legend = true }: { readonly legend?: boolean }): Reac
             {prepText.drawZone}
           </Button>
         )}
-        {zones.length > 1 && (
+        {overlap && (
           <Button size="desk" wide onClick={() => setOrdering(true)}>
             {prepText.orderTitle}
           </Button>

@@ -7,7 +7,7 @@ import { ZoneConditions } from './ZoneConditions.tsx';
 import { ZoneHolds } from './ZoneHolds.tsx';
 import { ZoneMoney } from './ZoneMoney.tsx';
 import { ZoneSplit } from './ZoneSplit.tsx';
-import { ZoneSystem } from './ZoneSystem.tsx';
+import { LaidPicker, ZoneSystem } from './ZoneSystem.tsx';
 import { usePickedZone } from './usePickedZone.ts';
 import { cspText, zoneName, zoneNumber } from './zoneNames.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
@@ -23,7 +23,7 @@ function toTop(dock: HTMLDivElement | null): void {
   dock?.parentElement?.scrollTo(0, 0);
 }
 
-/** The picked zone: what will be laid, what the floor gets for it, and how the floor splits between machine and hand. */
+/** The picked zone: what will be laid, which decides all the rest and so stands first, what the floor gets for it, and how the floor splits between machine and hand. */
 export function PrepRight(): ReactElement {
   const zone = usePickedZone();
   const drawing = useSession((now) => now.tool === 'zone');
@@ -38,6 +38,11 @@ export function PrepRight(): ReactElement {
           <p>{cspText(requiredCsp(zone)) ?? prepText.noProfile}</p>
         </div>
       </header>
+      {!zone.csp && (
+        <div className={css.laid}>
+          <LaidPicker zone={zone} />
+        </div>
+      )}
       <ZoneHolds zone={zone} />
       <ZoneSplit zone={zone} />
       <ZoneMoney zone={zone} />

@@ -9,16 +9,19 @@ import { machineChoices, machineOfChoice } from './machineChoices.ts';
 import { useZoneRecipe } from './useZoneRecipe.ts';
 import { Button } from '../parts/Button.tsx';
 import { Picker } from '../parts/Picker.tsx';
-import { newId, planStoreNow, run, useDoc } from '../plan.ts';
+import { newId, planStoreNow, run, useDoc, useUnits } from '../plan.ts';
 import type { Held } from '../../model/doc.ts';
 import { prepText } from '../../words/stageWords.ts';
 
 const ADD = 'add';
+/** Where the recipe stands in the dock. */
+export const RECIPE = 'recipe-of-the-zone';
 
 /** What the floor gets: a machine and its passes, and what follows at the edge. */
 export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
   const { prep, machine } = useZoneRecipe(zone);
   const doc = useDoc((now) => now);
+  const units = useUnits();
   const [sheet, setSheet] = useState<'edit' | 'add' | null>(null);
   const drafts = draftsOf(prep);
   const first = drafts[0];
@@ -36,13 +39,13 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
     write(onMachine(drafts, method, id));
   }
   return (
-    <section className={css.section}>
+    <section id={RECIPE} className={css.section}>
       <h3>{prepText.floorGets}</h3>
       {!prep.planned && <p className={css.note}>{prepText.standIn}</p>}
       <Picker
         label={prepText.machine}
         value={first ? machineChoiceOf(first) : null}
-        options={[...machineChoices(doc), { value: ADD, words: prepText.addMachine }]}
+        options={[...machineChoices(doc, units), { value: ADD, words: prepText.addMachine }]}
         onPick={chooseMachine}
       />
       {machine && (

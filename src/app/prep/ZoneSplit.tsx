@@ -1,10 +1,12 @@
 import type { ReactElement } from 'react';
 import css from './ZoneSplit.module.css';
+import { RECIPE } from './RecipeEditor.tsx';
 import { splitBlocks, splitRemainderM2, type SplitBlock } from './splitBlocks.ts';
 import { splitWords } from './splitWords.ts';
 import { useZoneRecipe } from './useZoneRecipe.ts';
 import { zoneKey } from './zoneNames.ts';
 import { cx } from '../look/cx.ts';
+import { Button } from '../parts/Button.tsx';
 import { Figure } from '../parts/Figure.tsx';
 import { ToolDrawing } from '../parts/ToolDrawing.tsx';
 import { useDoc, useTakeoff, useUnits } from '../plan.ts';
@@ -63,6 +65,11 @@ export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
   );
 }
 
+/** The machine is chosen further down the same dock. */
+function toRecipe(): void {
+  document.getElementById(RECIPE)?.scrollIntoView({ block: 'start' });
+}
+
 interface BlockProps {
   readonly block: SplitBlock;
   readonly name: string;
@@ -82,6 +89,11 @@ function Block({ block, name, reason }: BlockProps): ReactElement {
         <i style={{ width: `${String(block.share * 100)}%` }} />
       </div>
       <p>{reason}</p>
+      {block.kind === 'machine' && block.barred && (
+        <Button size="desk" onClick={toRecipe}>
+          {prepText.otherMachine}
+        </Button>
+      )}
     </div>
   );
 }

@@ -14,15 +14,32 @@ import { prepText } from '../../words/stageWords.ts';
 const LOWEST = 1;
 const HIGHEST = 10;
 
-/** What will be laid, which asks for a profile; or a profile asked for outright. */
-export function ZoneSystem({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
-  const [bare, setBare] = useState(Boolean(zone.csp));
-  const set = (fields: Readonly<Record<string, Json>>): boolean => run('setFields', { ids: [zone.id], fields });
+/** What will be laid on the zone, each with the profile it asks for. */
+export function LaidPicker({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
   const options = systems.map((row) => ({
     value: row.id,
     words: row.term,
     more: cspText({ min: row.csp[0], max: row.csp[1] }) ?? '',
   }));
+  return (
+    <Picker
+      label={prepText.laid}
+      value={zone.system?.kind ?? null}
+      empty={prepText.noProfile}
+      options={options}
+      onPick={(kind) => {
+        const row = systems.find((each) => each.id === kind);
+        const system = { kind, ...(row ? { thicknessMm: usual(row.thicknessMm) } : {}) };
+        run('setFields', { ids: [zone.id], fields: { system } });
+      }}
+    />
+  );
+}
+
+/** Whether what will be laid asks for the profile, or the profile is asked for outright; and how thick it will be. */
+export function ZoneSystem({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
+  const [bare, setBare] = useState(Boolean(zone.csp));
+  const set = (fields: Readonly<Record<string, Json>>): boolean => run('setFields', { ids: [zone.id], fields });
   function choose(kind: 'system' | 'bare'): void {
     setBare(kind === 'bare');
     if (kind === 'system' && zone.csp) set({ csp: null });
@@ -64,16 +81,6 @@ export function ZoneSystem({ zone }: { readonly zone: Held<'zone'> }): ReactElem
         </div>
       ) : (
         <>
-          <Picker
-            label={prepText.laid}
-            value={zone.system?.kind ?? null}
-            empty={prepText.noProfile}
-            options={options}
-            onPick={(kind) => {
-              const row = systems.find((each) => each.id === kind);
-              set({ system: { kind, ...(row ? { thicknessMm: usual(row.thicknessMm) } : {}) } });
-            }}
-          />
           {zone.system && (
             <MeasureField
               label={prepText.thickness}

@@ -58,13 +58,17 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
   if (zone.stripM2 > 0)
     blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: edgeMetres(zone), stopM: zone.faces.stop }));
   let restsM2 = 0;
+  /** Pieces cut off by one passage are one block, however many there are. */
+  const cutOffM2 = new Map<string, number>();
   zone.tight.forEach((piece, index) => {
     const tag = tagOf(piece);
     if ((piece.kind === 'gap' && tag === null) || piece.areaM2 < NOTHING_M2) restsM2 += piece.areaM2;
-    else {
-      const kind = piece.kind === 'cutOff' ? 'cutOff' : 'tight';
+    else if (piece.kind === 'cutOff') {
+      const by = cutOffBy(piece);
+      cutOffM2.set(by, (cutOffM2.get(by) ?? 0) + piece.areaM2);
+    } else {
       blocks.push(
-        block(`tight${String(index)}`, kind, piece.areaM2, {
+        block(`tight${String(index)}`, 'tight', piece.areaM2, {
           tag,
           blockedBy: piece.blockedBy,
           keptOff: piece.keptOff ?? null,
@@ -72,8 +76,16 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
       );
     }
   });
+  for (const [by, areaM2] of cutOffM2) {
+    const piece = zone.tight.find((each) => each.kind === 'cutOff' && cutOffBy(each) === by);
+    blocks.push(block(`cutOff ${by}`, 'cutOff', areaM2, { blockedBy: piece?.blockedBy ?? null }));
+  }
   if (restsM2 > 0) blocks.push(block('rests', 'rests', restsM2, {}));
   return blocks;
+}
+
+function cutOffBy({ blockedBy }: TightPiece): string {
+  return blockedBy ? `${blockedBy.passage.id} ${blockedBy.what}` : '';
 }
 
 /** What the blocks leave of the net floor: nothing, but for rounding. Shown when it is not nothing. */

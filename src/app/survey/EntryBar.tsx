@@ -51,6 +51,20 @@ function LiveSize({ tool }: { readonly tool: string }): ReactElement | null {
   return figure && <Figure of={figure} size="title" className={css.size ?? ''} />;
 }
 
+/** What nobody finds by looking: how to see more of the plan, and how to set a point beside what it would meet. */
+function Keys({ snaps }: { readonly snaps: boolean }): ReactElement {
+  return (
+    <p className={css.keys}>
+      <kbd>{surveyText.keys.space}</kbd> {surveyText.keys.pans}
+      {snaps && (
+        <>
+          , <kbd>{surveyText.keys.alt}</kbd> {surveyText.keys.noSnap}
+        </>
+      )}
+    </p>
+  );
+}
+
 /** The entry bar: fields in the order of the hand. Enter sets the point, Tab moves on, Esc leaves. */
 export function EntryBar({
   inline,
@@ -74,6 +88,7 @@ export function EntryBar({
   const corners = draft?.own?.length ?? 0;
   // By finger a line begins on the plan: only the first wall of all may begin anywhere, by its length alone.
   const lines = PATHS.has(tool) && (inline || corners > 0 || (tool === 'slab' && noSlab));
+  const turning = !inline && PATHS.has(tool) && corners > 1;
   const fields = (
     <div className={css.fields}>
       {tool === 'pick' && (
@@ -93,10 +108,17 @@ export function EntryBar({
     </div>
   );
   return (
-    <section className={cx(inline ? css.bar : css.sheet, className)} aria-label={surveyText.entry}>
-      <p className={css.hint} aria-live="polite">
-        {draft ? hintSentence(draft.hint) : ''}
-      </p>
+    <section
+      className={cx(inline ? css.bar : css.sheet, className)}
+      data-turning={turning ? '' : undefined}
+      aria-label={surveyText.entry}
+    >
+      <div className={css.over}>
+        <p className={css.hint} aria-live="polite">
+          {draft ? hintSentence(draft.hint) : ''}
+        </p>
+        {inline && <Keys snaps={tool !== 'pick'} />}
+      </div>
       <div className={css.line}>
         <div className={css.name}>
           {tag && <Tag picked>{tag}</Tag>}
@@ -104,7 +126,7 @@ export function EntryBar({
           {!inline && <LiveSize tool={tool} />}
         </div>
         {fields}
-        {!inline && PATHS.has(tool) && corners > 1 && <TurnKeys line={line} />}
+        {turning && <TurnKeys line={line} />}
         {tool !== 'pick' && (
           <div className={css.buttons}>
             {!drawing && inline && (

@@ -83,6 +83,9 @@ function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: 
   );
 }
 
+/** Rows that a row before them has added up already. */
+const PART_OF_ROW = new Set(['tightSpot', 'edge.wall', 'edge.obstruction', 'edge.drop']);
+
 interface RowProps {
   readonly row: TableRow;
   readonly zones: LineTable['zones'];
@@ -98,7 +101,7 @@ function Row({ row, zones, which }: RowProps): ReactElement {
   );
   return (
     <tr>
-      <th scope="row">
+      <th scope="row" className={cx(PART_OF_ROW.has(row.code) && css.part)}>
         {name}
         {unit !== '' && <span className={css.unit}>{unit}</span>}
       </th>

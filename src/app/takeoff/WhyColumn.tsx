@@ -53,7 +53,7 @@ export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
                 {words}
               </button>
             ) : (
-              words || whySum(part.parts, bare)
+              words || (part.parts.length > 0 ? whySum(part.parts, bare) : whyText.one)
             )}
             {part.roundedUp && ` (${whyText.roundedUp})`}
           </span>

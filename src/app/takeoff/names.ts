@@ -3,7 +3,7 @@ import { unitOnScreen } from './showQuantity.ts';
 import { passName } from '../prep/passName.ts';
 import { zoneName, zoneNumber } from '../prep/zoneNames.ts';
 import type { RecordId } from '../../model/cell.ts';
-import { onFloor, recordOf, type Doc, type Held } from '../../model/doc.ts';
+import { onFloor, recordOf, recordsOf, type Doc, type Held } from '../../model/doc.ts';
 import { isRecordId } from '../../model/id.ts';
 import type { Line, Term } from '../../takeoff/line.ts';
 import type { TableRow } from '../../takeoff/lineTable.ts';
@@ -60,9 +60,16 @@ export function namesIn(doc: Doc, floor: RecordId | null): Names {
 function nameOf(part: string, doc: Doc): string {
   if (!isRecordId(part)) return methodOf(part)?.term ?? findingRowOf(part)?.term ?? part;
   const pass = recordOf(doc, 'pass', part);
-  if (pass) return passName(pass.method, pass.abrasive ?? null);
+  if (pass) return passText(doc, pass);
   const { name, tag } = (doc.get(part) ?? {}) as { readonly name?: string; readonly tag?: string };
   return tag ?? name ?? part;
+}
+
+/** Passes of one recipe may have the same abrasive: then their number tells them apart. */
+function passText(doc: Doc, pass: Held<'pass'>): string {
+  const name = passName(pass.method, pass.abrasive ?? null);
+  const all = recordsOf(doc, 'pass').filter((other) => other.recipe === pass.recipe);
+  return all.length > 1 ? whyText.pass(all.findIndex((other) => other.id === pass.id) + 1, name) : name;
 }
 
 function sentenceStart(text: string): string {

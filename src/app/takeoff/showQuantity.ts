@@ -55,7 +55,7 @@ const byUnit: Readonly<Record<string, (value: number, units: Units) => Figure>> 
 /** Whole numbers as they are, others as short as they may be. */
 function trimmed(value: number): string {
   if (Number.isInteger(value)) return showNumber(value, 0);
-  const text = showNumber(value, Math.abs(value) < 0.1 ? 4 : 2);
+  const text = showNumber(value, Math.abs(value) < 0.01 ? 4 : 2);
   return text.replace(/0+$/, '').replace(/\.$/, '');
 }
 

@@ -74,3 +74,26 @@ test('through a door of exactly what it needs it works', () => {
   expect(blocks[0]?.barred).toBe(false);
   expect(said[0]?.reason).toBe('Reaches all but 50 mm at every face.');
 });
+
+test('floor in two pieces that one door bars is one block with one reason', () => {
+  const doc = docOf(
+    jobCells(),
+    slabCells(rectangle(14_200, 8000)),
+    record('wall:a', {
+      floor: FLOOR,
+      tag: 'W1',
+      path: [
+        [10_100, 0],
+        [10_100, 8000],
+      ],
+      thicknessMm: 200,
+    }),
+    record('opening:a', { wall: 'wall:a', tag: 'D2', atMm: 3000, widthMm: 400, heightMm: 2100 }),
+    record('entrance:a', { floor: FLOOR, tag: 'M1', at: [5000, 100], widthMm: null, heightMm: null }),
+    zoneCells('zone:room', rectangle(4100, 8000, [10_100, 0])),
+    // A later zone across the room leaves it in two.
+    zoneCells('zone:aisle', rectangle(4100, 1000, [10_100, 5000])),
+  );
+  const { blocks } = blocksOf(doc, 'zone:room');
+  expect(blocks.filter(({ kind }) => kind === 'cutOff')).toHaveLength(1);
+});

@@ -63,8 +63,8 @@ test('what is taken off is one row, the net floor of the slab its own row with t
   const [head = [], ...rows] = Papa.parse<string[]>(takeoffCsv(doc, takeoff(doc, FLOOR), 'USD')).data;
   expect(head).toContain('Z9 Yard, likely');
   expect(rows.slice(0, 3).map((row) => [row[1], row.at(-2)])).toEqual([
-    ['Inside the outlines', '64'],
-    ['Taken off', '0.5'],
+    ['Slab, inside its outlines', '64'],
+    ['Taken off: walls, columns, out of scope', '0.5'],
     ['Net floor', '63.5'],
   ]);
 });

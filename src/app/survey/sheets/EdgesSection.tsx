@@ -21,6 +21,11 @@ function setEdges(slab: Held<'slab'>, edges: readonly number[], slots: Settings)
   run('setEdge', { id: slab.id, edges: [...edges], ...named });
 }
 
+/** The fields open under a row, which may be the last in sight. */
+function intoSight(fields: HTMLDivElement | null): void {
+  fields?.scrollIntoView({ block: 'nearest' });
+}
+
 /** Length of one edge; kind, what lies beyond and the upstand of one or several edges of a slab. */
 function EdgeFields({
   slab,
@@ -37,7 +42,7 @@ function EdgeFields({
     run('setUpstand', { id: slab.id, edges: [...edges], upstand: { ...USUAL_UPSTAND, ...upstand, ...slots } });
   };
   return (
-    <div className={css.fields}>
+    <div className={css.fields} ref={intoSight}>
       {one !== undefined && (
         <MeasureField
           key={edgeLengthMm(slab, one)}
