@@ -101,13 +101,14 @@ test('from a scanned plan to a takeoff, a zone map and a file', async () => {
 
   // The slab: every corner of the outline, closed on the first.
   await page.keyboard.press('s');
-  for (const corner of truth.outlinePx) {
+  for (const [i, corner] of truth.outlinePx.entries()) {
     // Alt switches snapping off: the scan's own corners are meant.
     await page.keyboard.down('Alt');
     await clickPixel(page, matrix, corner);
     await page.keyboard.up('Alt');
-    // Two clicks at one place are a double click only within a third of a second: nobody traces faster.
-    await page.waitForTimeout(360);
+    // Two quick clicks at almost one place are a double click: where corners lie that close, nobody traces so fast.
+    const next = truth.outlinePx[i + 1];
+    if (next && Math.hypot(next[0] - corner[0], next[1] - corner[1]) < 20) await page.waitForTimeout(360);
   }
   await page.keyboard.press('Enter');
   await expect.poll(() => sillFigure(page, 'Net floor')).toBeGreaterThan(0);
