@@ -1,4 +1,4 @@
-import { useState, type ReactElement } from 'react';
+import type { ReactElement } from 'react';
 import css from './PlanCanvas.module.css';
 import { useLayout } from '../look/useLayout.ts';
 import { onFloor } from '../../model/doc.ts';
@@ -18,12 +18,11 @@ export function EmptyFloor(): ReactElement | null {
   // Who stands in the room with a phone has a tape; who sits at a desk has a plan.
   const layout = useLayout();
   const onPhone = layout === 'phone' || layout === 'phoneWide';
-  const [answered, setAnswered] = useState(false);
   const empty = useDoc(
     (doc) =>
       floor !== null && onFloor(doc, 'page', floor.id).length === 0 && floorItems(doc, floor.id, 'metric').length === 0,
   );
-  if (!empty || answered || tool !== 'pick') return null;
+  if (!empty || tool !== 'pick') return null;
   const plan = (
     <FileButton
       key="plan"
@@ -35,14 +34,7 @@ export function EmptyFloor(): ReactElement | null {
     />
   );
   const sketch = (
-    <Button
-      key="sketch"
-      kind={onPhone ? 'main' : 'plain'}
-      onClick={() => {
-        setAnswered(true);
-        arm('slab');
-      }}
-    >
+    <Button key="sketch" kind={onPhone ? 'main' : 'plain'} onClick={() => arm('slab')}>
       {jobText.sketch}
     </Button>
   );

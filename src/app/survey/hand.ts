@@ -133,6 +133,8 @@ export function sendMove(move: Omit<HandMove, 'held'>, finger: boolean): void {
   const input = handInput(tool, stateNow(tool), env, { ...move, held });
   useHand.setState({ snap: input.at, finger });
   handOn(tool, input, env);
+  // A drag that came to nothing leaves nothing on the plan.
+  if (move.kind === 'dragEnd' && (useHand.getState().draft?.from ?? null) === null) useHand.setState({ snap: null });
 }
 
 export function leaveCanvas(): void {

@@ -21,11 +21,11 @@ const TAKEN_PX = 16;
 /** What an empty floor shows: a two-car garage and the driveway before it, mm. */
 const ROOM_TO_BEGIN: Box = { minX: 0, minY: 0, maxX: 9000, maxY: 8000 };
 
-/** The box whole; on a small canvas above the scale bar too. */
+/** The box whole, above the scale bar. */
 function fitted(box: Box, view: View, turnDeg = 0): Camera {
-  if (Math.min(view.widthPx, view.heightPx) >= 420) return fittedTo(box, view, MARGIN_PX, turnDeg);
+  const marginPx = Math.min(view.widthPx, view.heightPx) < 420 ? SMALL_MARGIN_PX : MARGIN_PX;
   const above = { ...view, heightPx: view.heightPx - SCALE_BAR_PX };
-  return pannedBy(fittedTo(box, above, SMALL_MARGIN_PX, turnDeg), 0, -SCALE_BAR_PX / 2);
+  return pannedBy(fittedTo(box, above, marginPx, turnDeg), 0, -SCALE_BAR_PX / 2);
 }
 
 /** Everything there is to see on a floor; null when that is nothing. */

@@ -31,6 +31,8 @@ export interface PathPlan {
   readonly closed: boolean;
   /** An open path that is done with so many points: a dimension has two. */
   readonly most?: number;
+  /** A floor has one as a rule: the hand goes back to picking, so that its corners can be dragged. */
+  readonly once?: true;
   /** What its points may meet; not given: everything. */
   readonly snaps?: readonly SnapKind[];
   call(env: ToolEnv, id: RecordId, points: readonly Point[]): CommandCall;
@@ -117,7 +119,7 @@ function done(plan: PathPlan, state: PathState, points: readonly Point[], env: T
   const call = plan.call(env, id, points);
   const refused = refusalOf(env.doc, call);
   if (refused) return { state: state.at === 'framing' ? RESTING : withCrossing(state, points), refused };
-  return { state: RESTING, run: call, pick: [id], after: 'stay' };
+  return { state: RESTING, run: call, pick: [id], after: plan.once ? 'pick' : 'stay' };
 }
 
 function withCrossing(state: PathState, points: readonly Point[]): PathState {

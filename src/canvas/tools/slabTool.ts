@@ -6,6 +6,7 @@ import { choiceSetting, optionalNumber } from './settings.ts';
 export const slabTool = pathTool({
   id: 'slab',
   closed: true,
+  once: true,
   call: (env, id, ring) =>
     callOf(drawSlab, {
       id,
