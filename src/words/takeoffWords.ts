@@ -2,7 +2,7 @@
 
 const LINE_TITLES: Readonly<Record<string, string>> = {
   grossFloor: 'Slab, inside its outlines',
-  deduction: 'Taken off: walls, columns, out of scope',
+  deduction: 'Less walls, columns, out of scope',
   netFloorAll: 'Net floor of the slab',
   netFloor: 'Net floor',
   field: 'Machine field',

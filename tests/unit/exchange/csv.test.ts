@@ -64,7 +64,7 @@ test('what is taken off is one row, the net floor of the slab its own row with t
   expect(head).toContain('Z9 Yard, likely');
   expect(rows.slice(0, 3).map((row) => [row[1], row.at(-2)])).toEqual([
     ['Slab, inside its outlines', '64'],
-    ['Taken off: walls, columns, out of scope', '0.5'],
+    ['Less walls, columns, out of scope', '0.5'],
     ['Net floor', '63.5'],
   ]);
 });
