@@ -125,7 +125,7 @@ const hints: Readonly<Record<string, string>> = {
   readingStart: 'Tap where you measured.',
   rectangleEnd: 'Let go at the opposite corner.',
   crossesHere: 'It crosses itself in the ring. Back takes the last corner away, Esc begins again.',
-  slabStart: 'Tap the first corner of the slab, drag a rectangle, or type the first length.',
+  slabStart: 'Tap the first corner of the slab, or drag a rectangle.',
   stepsStart: 'Tap round the steps, or drag a rectangle.',
   trueEnd: 'Pick the other end of this length.',
   trueLength: 'Type the length between the two ends.',

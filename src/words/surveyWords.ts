@@ -184,6 +184,7 @@ export const surveyText = {
   done: 'Done',
   back: 'Back',
   keys: { space: 'Space', pans: 'and drag moves the plan', alt: 'Alt', noSnap: 'sets a point freely' },
+  firstLength: 'Or type the first length.',
   setPoint: 'Set this length',
   turnKeys: 'Turn at this corner',
   turnLeft: 'Left',

@@ -86,8 +86,9 @@ export function EntryBar({
   const line = useTypedLine(!inline);
   const pending = !inline && PATHS.has(tool) && line.lengthMm !== null;
   const corners = draft?.own?.length ?? 0;
+  const anywhere = tool === 'slab' && noSlab;
   // By finger a line begins on the plan: only the first wall of all may begin anywhere, by its length alone.
-  const lines = PATHS.has(tool) && (inline || corners > 0 || (tool === 'slab' && noSlab));
+  const lines = PATHS.has(tool) && (inline || corners > 0 || anywhere);
   const turning = !inline && PATHS.has(tool) && corners > 1;
   const fields = (
     <div className={css.fields}>
@@ -115,7 +116,9 @@ export function EntryBar({
     >
       <div className={css.over}>
         <p className={css.hint} aria-live="polite">
-          {draft ? hintSentence(draft.hint) : ''}
+          {[draft && hintSentence(draft.hint), anywhere && !drawing && surveyText.firstLength]
+            .filter(Boolean)
+            .join(' ')}
         </p>
         {inline && <Keys snaps={tool !== 'pick'} />}
       </div>
