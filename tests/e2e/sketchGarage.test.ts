@@ -126,7 +126,7 @@ test('a garage is sketched, marked and priced on a phone by touch alone', async 
   await goTo(page, 'Takeoff');
   const price = page.getByRole('region', { name: 'Price range' });
   await page.getByText('Not an offer', { exact: true }).waitFor();
-  expect(await price.innerText()).toMatch(/\$[\d,]+ to \$[\d,]+/);
+  expect(await price.innerText()).toMatch(/£[\d,]+ to £[\d,]+/);
   for (const ask of Object.values(questionWords)) {
     const question = page.getByRole('region', { name: ask.ask });
     await question.getByRole('button', { name: 'No', exact: true }).tap();

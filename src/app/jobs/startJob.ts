@@ -12,6 +12,7 @@ import { today } from '../today.ts';
 import { jobText } from '../../words/jobWords.ts';
 import { ui } from '../../words/uiWords.ts';
 import { dayOnly } from './shortDay.ts';
+import { usualCurrency } from './usualCurrency.ts';
 import { usualZone, type FleetMachine } from './usualZone.ts';
 import { isInMemory, openJobById, showKept, theKeep } from './kept.ts';
 
@@ -49,6 +50,7 @@ export async function startJob(startAs: StartAs, name: string): Promise<void> {
   const fields = {
     name: name.trim() === '' ? jobText.unnamed(jobText.startAs[startAs], dayOnly(Date.now())) : name.trim(),
     units: session().units ?? usualUnits(),
+    currency: usualCurrency(navigator.language),
     startedAs: startAs,
     startedOn: today(),
     floor,

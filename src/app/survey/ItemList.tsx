@@ -1,4 +1,4 @@
-import { useMemo, useState, type KeyboardEvent, type ReactElement } from 'react';
+import { useEffect, useMemo, useRef, useState, type KeyboardEvent, type ReactElement } from 'react';
 import css from './ItemList.module.css';
 import type { Point } from '../../geometry/floorShape.ts';
 import type { RecordId } from '../../model/cell.ts';
@@ -106,10 +106,16 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
     const was = session().picked;
     pick(was.includes(line.id) ? was.filter((id) => id !== line.id) : [...was, line.id]);
   }
+  const list = useRef<HTMLUListElement>(null);
+  // What was picked on the plan is in sight in its list too.
+  useEffect(() => {
+    if (picked.length + edges.length === 0) return;
+    list.current?.querySelector('[aria-pressed="true"]')?.scrollIntoView({ block: 'nearest' });
+  }, [picked, edges]);
   return (
     <>
       {all.length === 0 && <EmptyState title={surveyText.noItems} sentence={surveyText.noItemsHelp} />}
-      <ul className={css.list}>
+      <ul className={css.list} ref={list}>
         {lines.map((line) => (
           <li key={`${line.id} ${line.edge ?? ''}`}>
             <Row
