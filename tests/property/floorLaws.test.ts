@@ -4,7 +4,7 @@ import type { FloorMeasure, FloorShape, MachineShape } from '../../src/geometry/
 import { between } from '../../src/geometry/point.ts';
 import { corner } from '../../src/geometry/ring.ts';
 import { measureFloor } from '../../src/geometry/measureFloor.ts';
-import { column, total, turned } from '../support/floors.ts';
+import { column, rectangle, total, turned } from '../support/floors.ts';
 import { anyFloor, mapped } from '../support/randomFloors.ts';
 
 /**
@@ -76,6 +76,13 @@ describe('every floor', () => {
       expect(Math.abs(total(measure, (zone) => zone.netM2) - measure.netM2)).toBeLessThan(SHARE * measure.netM2);
       const taken = Object.values(measure.deductedM2).reduce((a, b) => a + b, 0);
       expect(Math.abs(measure.grossM2 - taken - measure.netM2)).toBeLessThan(SHARE * measure.netM2);
+    }),
+  );
+  it('has no finding off the net floor: one that covers everything is as large as that', { timeout: 60_000 }, () =>
+    everyFloor((shape) => {
+      const all = { id: 'all', ring: rectangle(-5_000, -5_000, 40_000, 40_000) };
+      const { findings, net } = sums(measureFloor({ ...shape, findings: [all] }));
+      expect(Math.abs(findings - net)).toBeLessThan(SHARE * (net + 0.01));
     }),
   );
   it('has the crack length and finding area of the net floor, however zones lie', { timeout: 60_000 }, () =>
