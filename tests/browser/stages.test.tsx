@@ -12,6 +12,7 @@ import { planStore, type PlanStore } from '../../src/model/store.ts';
 import { defaultMoneyCells, defaultRateCells } from '../../src/takeoff/rates/defaults.ts';
 import { takeoffInline } from '../../src/takeoff/takeoffInline.ts';
 import { findingCells, FLOOR, rectangle } from '../support/jobPlans.ts';
+import { paperWords } from '../../src/words/paperWords.ts';
 import { richJob } from '../support/richJob.ts';
 
 let root: Root;
@@ -151,6 +152,19 @@ describe('a zone with a hold', () => {
     await expect.element(page.getByText('STOP')).toBeVisible();
     expect(page.getByRole('checkbox').elements()).toHaveLength(0);
   });
+});
+
+test('until it is known what lies in the slab the crew card says not to cut, above the steps', async () => {
+  start(
+    applyCells(richJob(), [
+      ['job:test', 'inSlabLocated', undefined],
+      ['job:test', 'inSlab', undefined],
+    ]),
+  );
+  goTo('crew');
+  await page.getByRole('button', { name: 'Zone cards' }).click();
+  await page.getByRole('button', { name: /hall$/ }).click();
+  await expect.element(page.getByText(paperWords.inSlab)).toBeVisible();
 });
 
 test('no amount and no word of money stands anywhere on the crew stage', async () => {

@@ -4,6 +4,7 @@ import { CrackTable } from './CrackTable.tsx';
 import { StepRow } from './StepRow.tsx';
 import { useCrewZones, type CrewZone } from './useCrewZones.ts';
 import { cx } from '../look/cx.ts';
+import { HoldBar } from '../parts/HoldBar.tsx';
 import { Pictogram } from '../parts/Pictogram.tsx';
 import { Tag } from '../parts/Tag.tsx';
 import { unitSign } from '../parts/Figure.tsx';
@@ -11,6 +12,7 @@ import { useUnits } from '../plan.ts';
 import { CautionList } from '../prep/CautionList.tsx';
 import { pick, session, useSession } from '../session.ts';
 import { figureText, showArea } from '../../model/showNumber.ts';
+import { paperWords } from '../../words/paperWords.ts';
 import { crewText } from '../../words/siteWords.ts';
 
 /** The picked zone in large type: its passes in order with a box to tick, its cautions and cracks. Nothing of money. */
@@ -69,6 +71,9 @@ function ZoneCard({ zone }: { readonly zone: CrewZone }): ReactElement {
         </div>
       ) : (
         <>
+          {zone.noCutting && (
+            <HoldBar pictogram={<Pictogram name="locate" onInk />} title={crewText.stop} sentence={paperWords.inSlab} />
+          )}
           <ol>
             {zone.steps.map((step, index) => (
               <li key={`${step.of} ${step.what}`}>

@@ -22,6 +22,8 @@ export interface CrewZone {
   readonly steps: readonly ZoneStep[];
   /** A hold stands on it: nothing is done here. */
   readonly stopped: boolean;
+  /** What lies in the slab is not located: nothing here is chased, sawn or drilled. */
+  readonly noCutting: boolean;
 }
 
 export function useCrewZones(): readonly CrewZone[] {
@@ -36,7 +38,12 @@ export function useCrewZones(): readonly CrewZone[] {
         const zone = prep.record;
         const steps = zoneSteps({ doc, floor: floor.id, takeoff, prep, measure });
         const stopped = takeoff.holds.some((hold) => hold.zone === prep.zone);
-        return [{ id: zone?.id ?? floor.id, key: prep.zone, ...titled(zone), measure, prep, steps, stopped }];
+        const noCutting = takeoff.holds.some(
+          ({ kind, records }) => kind === 'inSlab' && records.some((id) => (measure.lengthM[id] ?? 0) > 0),
+        );
+        return [
+          { id: zone?.id ?? floor.id, key: prep.zone, ...titled(zone), measure, prep, steps, stopped, noCutting },
+        ];
       })
       .toSorted((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
   });
