@@ -124,7 +124,7 @@ const hints: Readonly<Record<string, string>> = {
   pickStart: 'Tap an item, or drag a box round several.',
   readingStart: 'Tap where you measured.',
   rectangleEnd: 'Let go at the opposite corner.',
-  crossesHere: 'It crosses itself in the ring. Back takes the last corner away, Esc begins again.',
+  crossesHere: 'It crosses itself in the ring: take corners back as far as there.',
   slabStart: 'Tap the first corner of the slab, or drag a rectangle.',
   stepsStart: 'Tap round the steps, or drag a rectangle.',
   trueEnd: 'Pick the other end of this length.',

@@ -4,7 +4,7 @@ import { noteTool } from '../../../src/canvas/tools/noteTool.ts';
 import { obstructionTool } from '../../../src/canvas/tools/obstructionTool.ts';
 import { readingTool } from '../../../src/canvas/tools/readingTool.ts';
 import { recordsOf } from '../../../src/model/doc.ts';
-import { planWith, room } from '../../support/handPlan.ts';
+import { openingOn, planWith, room } from '../../support/handPlan.ts';
 import { play } from '../../support/play.ts';
 
 const plan = planWith([room]);
@@ -93,4 +93,15 @@ test('a size of zero is refused', () => {
   const { doc, refused } = play(obstructionTool, plan, 'tap 3000,2000', { settings: { widthMm: 0 } });
   expect(refused).toEqual(['noSize']);
   expect(doc).toBe(plan);
+});
+
+test('an entrance beside a doorway is that doorway, at its middle; set freely it stays where it is', () => {
+  // A doorway of 900 mm in the upper wall, from 2000 to 2900 mm.
+  const withDoor = planWith([room, openingOn('slab:a', 0, 2000)]);
+  const at = (sentence: string, off = false) =>
+    recordsOf(play(entranceTool, withDoor, sentence, { off }).doc, 'entrance')[0]?.at;
+  expect(at('tap 2020,30')).toEqual([2450, 0]);
+  expect(at('tap 3100,-20')).toEqual([2450, 0]);
+  expect(at('tap 5000,30')).toEqual([5000, 0]);
+  expect(at('tap 2020,30', true)).toEqual([2020, 30]);
 });
