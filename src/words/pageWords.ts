@@ -30,7 +30,8 @@ export const pageText = {
   trueTitle: 'True the page',
   pickTwoEnds: 'Pick the two ends of a known dimension on the page, the longer the better.',
   pickOther: 'Now pick its other end.',
-  pickAcross: 'Good. A second one across the page checks the other direction.',
+  pickAcross:
+    'Good. A second one across the page checks the other direction: until then the ± below knows nothing of a stretched page.',
   pickMore: 'Both directions are checked. More dimensions make it surer.',
   pickLevel: 'Pick two points of a line that should run straight across or straight up, the longer the better.',
   knownLength: 'Length of this dimension',
