@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './SurveyDocks.module.css';
 import { onFloor } from '../../model/doc.ts';
+import { cx } from '../look/cx.ts';
 import grid from '../frame/JobScreen.module.css';
 import type { Layout } from '../look/useLayout.ts';
 import { Dock, DockHead } from '../parts/Dock.tsx';
@@ -78,7 +79,7 @@ function BottomDock({ layout }: { readonly layout: Layout }): ReactElement {
       key={name}
       side={phone ? 'bottom' : 'right'}
       label={surveyText.items}
-      className={`${grid.right} ${phone ? css.phone : ''}`}
+      className={cx(grid.right, css.scrolls, phone && css.phone)}
     >
       {name === 'page' && sketched && <ItemList />}
       {sheet}
