@@ -98,7 +98,7 @@ function follow(tool: AnyTool, step: Step<unknown>, input: Input): void {
     useHand.setState({ snap: null });
   }
   if (done && (step.pick || step.pickEdges)) pick(step.pick ?? session().picked, step.pickEdges ?? []);
-  if (step.after === 'pick') arm('pick');
+  if (done && step.after === 'pick') arm('pick');
 }
 
 /** The tool as it was before the gesture that is under way. */
