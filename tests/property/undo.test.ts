@@ -173,6 +173,7 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
     edges: fc.array(index, { maxLength: 3 }),
     kind: fc.constantFrom('wall', 'open', 'doorway', 'drop'),
   }),
+  setEdgeLength: fc.record({ id: item, edge: index, lengthMm: length }),
   setField: fc.record({
     id: item,
     slot: fc.constantFrom('name', 'locked', 'tag', 'ring', 'widthMm'),

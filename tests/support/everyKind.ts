@@ -13,7 +13,7 @@ export const AMOUNTS = {
 export const IMAGE_HASH = 'a'.repeat(64);
 
 function record<T extends RecordType>(id: `${T}:${string}`, fields: RecordOf<T>): readonly [RecordId, Fields] {
-  return [id, fields as { readonly [slot: string]: Json }];
+  return [id, fields];
 }
 
 const item = (tag: string) => ({ floor: 'floor:a' as const, tag, order: 'i' });
