@@ -1,4 +1,4 @@
-import type { Json, RecordId } from '../../src/model/cell.ts';
+import type { RecordId } from '../../src/model/cell.ts';
 import type { Doc, Fields } from '../../src/model/doc.ts';
 import type { RecordOf, RecordType } from '../../src/model/records/all.ts';
 
