@@ -1,9 +1,9 @@
-import { HATCH_OPACITY, PAPER_MM_PER_PX, PAPER_THEME } from '../canvas/look.ts';
-import { hatchTile, TEXTURE_TILES } from '../canvas/paint/hatchTile.ts';
+import { PAPER_MM_PER_PX, PAPER_THEME } from '../canvas/look.ts';
 import { plateOf, type Plate } from '../canvas/paint/plate.ts';
 import type { AreaPrim, LinePrim, MarkPrim, Prim, TextPrim } from '../canvas/paint/prim.ts';
 import { strokesOf } from '../canvas/paint/strokes.ts';
 import type { Point } from '../geometry/floorShape.ts';
+import { hatchSvg } from './hatchSvg.ts';
 import { box, letters, mm, pathData } from './svg.ts';
 
 /** Where the floor lies on the sheet: paper mm = floor mm / scale + at. */
@@ -33,8 +33,8 @@ function areaSvg(prim: AreaPrim, paper: OnPaper): string {
   const fill = prim.fill
     ? `<path d="${d}" fill="${PAPER_THEME[prim.fill]}" fill-rule="evenodd"${opacity(prim.opacity ?? 1)}/>`
     : '';
-  const tile = prim.hatchCsp === undefined ? prim.texture : `csp${prim.hatchCsp}`;
-  return fill + (tile ? `<path d="${d}" fill="url(#${tile})" fill-rule="evenodd"/>` : '');
+  const filling = prim.hatchCsp ?? prim.texture;
+  return filling === undefined ? fill : fill + hatchSvg(d, placed(paper, prim.region.flat(2)), filling, paper.at);
 }
 
 function lineSvg(prim: LinePrim, paper: OnPaper): string {
@@ -134,20 +134,4 @@ export function primSvg(prim: Prim, paper: OnPaper): string {
     case 'image':
       return '';
   }
-}
-
-/** Tiles of all hatches and textures, hung on the floor's origin. */
-export function patternDefs(at: Point): string {
-  const hung = (lean: number): string => `translate(${mm(at[0])} ${mm(at[1])}) rotate(${lean}) scale(${PX})`;
-  const hatches = Array.from({ length: 10 }, (_, i) => {
-    const { width, height, path, stroke, leanDeg } = hatchTile(i + 1);
-    return `<pattern id="csp${i + 1}" width="${width}" height="${height}" patternUnits="userSpaceOnUse" patternTransform="${hung(leanDeg)}"><path d="${pathData(path, false)}" fill="none" stroke="black" stroke-width="${stroke}" stroke-opacity="${HATCH_OPACITY.paper}"/></pattern>`;
-  });
-  const textures = Object.entries(TEXTURE_TILES).map(([name, tile]) => {
-    const filled = tile.filled.map((path) => `<path d="${pathData(path, true)}"/>`).join('');
-    const strokes = tile.strokes.map((path) => pathData(path, false)).join('');
-    const lines = strokes && `<path d="${strokes}" fill="none" stroke="black" stroke-width="${tile.stroke}"/>`;
-    return `<pattern id="${name}" width="${tile.width}" height="${tile.height}" patternUnits="userSpaceOnUse" patternTransform="${hung(0)}">${filled}${lines}</pattern>`;
-  });
-  return [...hatches, ...textures].join('');
 }

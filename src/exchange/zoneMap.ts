@@ -1,3 +1,4 @@
+import type { PlanView } from '../canvas/paint/view.ts';
 import { recordOf, recordsOf } from '../model/doc.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { wrapText } from '../canvas/paint/textWidth.ts';
@@ -18,7 +19,7 @@ import { box, letters, mm, rule } from './svg.ts';
 import { zoneCards, type ZoneCard, type ZoneCards } from './zoneCards.ts';
 import { drawMap, mapScale, mapView, type Frame } from './zoneMapDrawing.ts';
 import type { ZoneMapInput, ZoneMapPage } from './zoneMapInput.ts';
-import { drawLegend } from './zoneMapLegend.ts';
+import { drawLegend, legendHeight } from './zoneMapLegend.ts';
 import { wayInSentences } from './zoneMapNotes.ts';
 import { tableRows } from './zoneMapTables.ts';
 
@@ -35,7 +36,8 @@ const MARGIN = 6;
 const PAD = 4;
 /** The map is what the sheet is for: the column beside it is no wider than this share. */
 const COLUMN_SHARE = 0.29;
-const LEGEND_MM = 45;
+/** Clear of the rule under it. */
+const LEGEND_AIR_MM = 2;
 const NOTES_MM = 14;
 const SIGN_MM = 33;
 const PAGE_HEAD_MM = 10;
@@ -56,7 +58,7 @@ interface Plan {
   readonly notes: Frame;
 }
 
-function planOf(input: ZoneMapInput): Plan {
+function planOf(input: ZoneMapInput, view: PlanView): Plan {
   const { widthMm, heightMm } = SHEETS[input.sheet];
   const column = Math.round(widthMm * COLUMN_SHARE);
   const columnX = widthMm - MARGIN - PAD - column;
@@ -64,7 +66,8 @@ function planOf(input: ZoneMapInput): Plan {
   const left = MARGIN + PAD;
   const width = dividerX - PAD - left;
   const notesY = heightMm - MARGIN - NOTES_MM;
-  const legendY = notesY - LEGEND_MM;
+  const legendMm = legendHeight(view, width) + LEGEND_AIR_MM;
+  const legendY = notesY - legendMm;
   return {
     widthMm,
     heightMm,
@@ -73,7 +76,7 @@ function planOf(input: ZoneMapInput): Plan {
     columnMm: heightMm - 2 * MARGIN - 4 - PAGE_HEAD_MM,
     dividerX,
     map: { x: MARGIN + 1, y: MARGIN + 1, widthMm: dividerX - MARGIN - 2, heightMm: legendY - MARGIN - 2 },
-    legend: { x: left, y: legendY + 1, widthMm: width, heightMm: LEGEND_MM },
+    legend: { x: left, y: legendY + 1, widthMm: width, heightMm: legendMm },
     notes: { x: left, y: notesY, widthMm: width, heightMm: NOTES_MM },
   };
 }
@@ -209,7 +212,8 @@ function sheet(plan: Plan, body: string): ZoneMapPage {
 
 /** The scale the map will be drawn at, with a sentence when that is not what was asked for. */
 export function zoneMapScale(input: ZoneMapInput): { readonly scale: number | null; readonly sentence: string | null } {
-  const found = mapScale(mapView(input), planOf(input).map, input.scale);
+  const view = mapView(input);
+  const found = mapScale(view, planOf(input, view).map, input.scale);
   const name = paperWords.sheets[input.sheet];
   if (!found) {
     const empty = mapView(input).slabs.length === 0;
@@ -225,8 +229,8 @@ export function zoneMapScale(input: ZoneMapInput): { readonly scale: number | nu
  * is no floor to draw or none fits (`zoneMapScale` says why).
  */
 export function zoneMapPages(input: ZoneMapInput): ZoneMapPage[] {
-  const plan = planOf(input);
   const view = mapView(input);
+  const plan = planOf(input, view);
   const found = mapScale(view, plan.map, input.scale);
   if (!found) return [];
   const cards = zoneCards(input);

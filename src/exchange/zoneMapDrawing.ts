@@ -8,7 +8,7 @@ import type { Look, Prim } from '../canvas/paint/prim.ts';
 import { planView, slabRing, type PlanView, type ZoneView } from '../canvas/paint/view.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { fitsAt, largestScale, type FloorExtent, type Room } from './paper.ts';
-import { paperPxPerMm, patternDefs, primSvg, type OnPaper } from './primsSvg.ts';
+import { paperPxPerMm, primSvg, type OnPaper } from './primsSvg.ts';
 import { box, mm } from './svg.ts';
 import type { RecordType } from '../model/records/all.ts';
 import { viewNotes } from './viewNotes.ts';
@@ -166,6 +166,6 @@ export function drawMap(
     .map((prim) => primSvg(prim, paper))
     .join('');
   const clip = `<clipPath id="map">${box(frame.x, frame.y, frame.widthMm, frame.heightMm)}</clipPath>`;
-  const svg = `<defs>${patternDefs(at)}${clip}</defs><g clip-path="url(#map)" data-map-scale="${mm(scale)}">${sizes}${classes.join('')}</g>`;
+  const svg = `<defs>${clip}</defs><g clip-path="url(#map)" data-map-scale="${mm(scale)}">${sizes}${classes.join('')}</g>`;
   return { svg, paper };
 }

@@ -11,7 +11,8 @@ import type { Held } from '../model/doc.ts';
 import { textWidth, wrapText } from '../canvas/paint/textWidth.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { paperPxPerMm, primSvg, type OnPaper } from './primsSvg.ts';
-import { box, letters } from './svg.ts';
+import { hatchSvg } from './hatchSvg.ts';
+import { box, letters, pathData } from './svg.ts';
 import type { Frame } from './zoneMapDrawing.ts';
 import type { ZoneMapInput } from './zoneMapInput.ts';
 
@@ -130,8 +131,15 @@ function swatches(view: PlanView, x: number, y: number): string {
   return Array.from({ length: 10 }, (_, i) => {
     const left = x + i * (SWATCH.width + SWATCH.gap);
     const framed = used.has(i + 1);
+    const outline: readonly Point[] = [
+      [left, y],
+      [left + SWATCH.width, y],
+      [left + SWATCH.width, y + SWATCH.height],
+      [left, y + SWATCH.height],
+    ];
     return (
-      box(left, y, SWATCH.width, SWATCH.height, { fill: `url(#csp${i + 1})`, line: framed ? 0.8 : 0.25 }) +
+      hatchSvg(pathData(outline, true), outline, i + 1, [left, y]) +
+      box(left, y, SWATCH.width, SWATCH.height, { line: framed ? 0.8 : 0.25 }) +
       letters(String(i + 1), {
         x: left + SWATCH.width / 2,
         y: y + SWATCH.height + 3.4,
@@ -146,22 +154,46 @@ function swatches(view: PlanView, x: number, y: number): string {
 /** Samples stand in rows so far apart, mm. */
 const SAMPLE_ROW_MM = 5.4;
 
+/** Profiles and scale bar above the first row of samples, mm. */
+const SAMPLES_FROM_MM = 26.2;
+const UNDER_SAMPLES_MM = 3;
+
+interface PlacedSample extends Sample {
+  readonly left: number;
+  readonly row: number;
+}
+
+/** Samples in rows no wider than `width`, mm, from 0. */
+function inRows(samples: readonly Sample[], width: number): PlacedSample[] {
+  let left = 0;
+  let row = 0;
+  return samples.map((sample) => {
+    const room = SAMPLE_MM + SAMPLE_GAP_MM + textWidth(sample.words, SMALL) + 4;
+    if (left > 0 && left + room > width) {
+      left = 0;
+      row += 1;
+    }
+    const place = { ...sample, left, row };
+    left += room;
+    return place;
+  });
+}
+
+/** Height of the block under the map, mm: as many rows of samples as its floor needs. */
+export function legendHeight(view: PlanView, widthMm: number): number {
+  const last = inRows(samplesOf(view), widthMm).at(-1)?.row ?? 0;
+  return SAMPLES_FROM_MM + last * SAMPLE_ROW_MM + UNDER_SAMPLES_MM;
+}
+
 function lineSamples(view: PlanView, x: number, y: number, width: number): string {
-  let left = x;
-  let top = y;
-  return samplesOf(view)
-    .map(({ words, prims }) => {
-      const room = SAMPLE_MM + SAMPLE_GAP_MM + textWidth(words, SMALL) + 4;
-      if (left > x && left + room > x + width) {
-        left = x;
-        top += SAMPLE_ROW_MM;
-      }
-      const paper: OnPaper = { scale: 1, at: [left, top] };
-      const drawn =
+  return inRows(samplesOf(view), width)
+    .map(({ words, prims, left, row }) => {
+      const top = y + row * SAMPLE_ROW_MM;
+      const paper: OnPaper = { scale: 1, at: [x + left, top] };
+      return (
         prims.map((prim) => primSvg(prim, paper)).join('') +
-        letters(words, { x: left + SAMPLE_MM + SAMPLE_GAP_MM, y: top + 0.9, size: SMALL, weight: 600 });
-      left += room;
-      return drawn;
+        letters(words, { x: x + left + SAMPLE_MM + SAMPLE_GAP_MM, y: top + 0.9, size: SMALL, weight: 600 })
+      );
     })
     .join('');
 }
@@ -189,6 +221,6 @@ export function drawLegend(input: ZoneMapInput, view: PlanView, frame: Frame, pa
     ...wrapText(paperWords.printAt, 2.3, x + widthMm - right).map((line, i) =>
       letters(line, { x: right, y: y + 19.4 + i * 3, size: 2.3 }),
     ),
-    lineSamples(view, x, y + 26.2, widthMm),
+    lineSamples(view, x, y + SAMPLES_FROM_MM, widthMm),
   ].join('');
 }

@@ -171,11 +171,19 @@ describe('what stands on it', () => {
 
   test('black and white only', () => {
     const inks = new Set(
-      pages.flatMap(({ svg }) =>
-        [...svg.matchAll(/(?:fill|stroke)="([^"]+)"/g)].map(([, ink = '']) => ink.replace(/url\(.*/, 'url')),
-      ),
+      pages.flatMap(({ svg }) => [...svg.matchAll(/(?:fill|stroke)="([^"]+)"/g)].map(([, ink = '']) => ink)),
     );
-    expect([...inks].toSorted()).toEqual(['black', 'none', 'url', 'white']);
+    expect([...inks].toSorted()).toEqual(['black', 'none', 'white']);
+  });
+
+  test('hatches are lines cut by their outline, not patterns, which browsers print as pictures', () => {
+    const [sheet] = pages;
+    const drawn = sheet?.svg ?? '';
+    expect(drawn).not.toContain('<pattern');
+    const cuts = [...drawn.matchAll(/<clipPath id="(cut\w+)">/g)].map(([, id]) => id);
+    // Ten swatches, and at least one zone.
+    expect(new Set(cuts).size).toBeGreaterThan(10);
+    for (const id of cuts) expect(drawn).toContain(`clip-path="url(#${id})"`);
   });
 
   test('no figure is parted from its unit, no card or short table from its head', () => {
