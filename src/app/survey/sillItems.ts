@@ -67,8 +67,10 @@ function left(sums: Sums, area: Show): SillFigure {
 function runOf(sums: Sums, kind: 'crack' | 'joint'): SillFigure {
   const items = onFloor(sums.doc, kind, sums.floor);
   const known = sums.takeoff?.blocked !== 'pageNotTrued';
-  const lengthM = items.reduce((all, item) => all + pathLength(item.path), 0) / 1000;
   const lines = (sums.takeoff?.lines ?? []).filter((line) => line.code.startsWith(`${kind}.`));
+  // What lies on the slab counts, as in the takeoff; before there is a slab, what has been drawn.
+  const drawnM = items.reduce((all, item) => all + pathLength(item.path), 0) / 1000;
+  const lengthM = sums.takeoff && sums.takeoff.blocked === null ? sum(lines) : drawnM;
   const label = sillWords[kind === 'crack' ? 'cracks' : 'joints'](items.length);
   return { key: kind, label, figure: known ? showRun(lengthM, sums.units) : null, why: whyOf(lines) };
 }

@@ -119,6 +119,20 @@ test('a sum over lines of several codes is called by what they have in common', 
   expect(codeWords(whyLine(said, whyKey(cracks) ?? '')?.code ?? '')).toBe('Cracks');
 });
 
+test('a crack counts as far as it lies on the slab, on the sill as in its Why; before there is a slab, as drawn', () => {
+  const path = [
+    [3000, 4000],
+    [3000, 6000],
+  ] as const;
+  const crack = record('crack:a', { floor: FLOOR, tag: 'C1', path, widthMm: 1, depthMm: null, behaviour: 'static' });
+  const shown = (plan: typeof doc) => {
+    const sums = { doc: plan, floor: FLOOR, units: 'metric', takeoff: takeoff(plan, FLOOR), currency: 'USD' } as const;
+    return sillFigure('cracks', sums).figure?.figure;
+  };
+  expect(shown(docOf(jobCells(), slabCells(rectangle(6000, 5000)), crack))).toBe('1.00');
+  expect(shown(docOf(jobCells(), crack))).toBe('2.00');
+});
+
 test('with a page that is not trued no figure is shown', () => {
   const page = record('page:a', {
     floor: FLOOR,
