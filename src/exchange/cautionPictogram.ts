@@ -7,6 +7,7 @@ export const cautionPictogram: Readonly<Record<Caution, PictogramName | null>> =
   lead: 'unknownLayer',
   locate: 'locate',
   gas: 'gas',
+  fall: 'fall',
   silica: 'vacuum',
   silicaNotListed: 'vacuum',
   vacuumBetweenPasses: 'vacuum',

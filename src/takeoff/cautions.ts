@@ -13,6 +13,7 @@ export type Caution =
   | 'lead'
   | 'locate'
   | 'gas'
+  | 'fall'
   | 'silica'
   | 'silicaNotListed'
   | 'vacuumBetweenPasses'
@@ -73,19 +74,30 @@ export interface CautionsAsk {
   readonly chases: boolean;
   readonly fills: boolean;
   readonly gasAppliance: boolean;
+  /** A drop along its edge, or a pit in it. */
+  readonly drops: boolean;
 }
 
 /**
  * Cautions of a zone: its holds first, then those of its methods without repeating, then the line on local law. A zone
  * that is held gets no method's cautions: there is no work to be careful at.
  */
-export function zoneCautions({ prep, holds, findings, chases, fills, gasAppliance }: CautionsAsk): readonly Caution[] {
+export function zoneCautions({
+  prep,
+  holds,
+  findings,
+  chases,
+  fills,
+  gasAppliance,
+  drops,
+}: CautionsAsk): readonly Caution[] {
   const onZone = holds.filter((hold) => hold !== 'inSlab');
   if (onZone.length > 0) return [...new Set<Caution>([...(onZone as Caution[]), 'localLaw'])];
   const methods = prep.passes.flatMap((pass) => [pass.method, ...(pass.edgeMethod ? [pass.edgeMethod] : [])]);
   return [
     ...new Set<Caution>([
       ...(holds.includes('inSlab') ? (['locate'] as const) : []),
+      ...(drops ? (['fall'] as const) : []),
       ...(gasAppliance ? (['gas'] as const) : []),
       ...[...methods, ...findings.flatMap(treatedBy), ...(chases ? ['crack_chase'] : [])].flatMap(cautionsOf),
       ...(fills ? (['resin'] as const) : []),

@@ -132,6 +132,7 @@ export const paperWords = {
     fire: 'Sparks and fire: no fuel, fire watch',
     fumes: 'Exhaust kills indoors: electric, or outside',
     slips: 'Wet floor: slips',
+    fall: 'Fall at the drop: guard it, stay back',
     rideOn: 'Seat belt, edges of pits and docks',
     resin: 'Resin harms skin and lungs: gloves, air',
   } as Readonly<Record<string, string>>,

@@ -239,6 +239,7 @@ export const cautionWords = {
   fire: 'Sparks and vapour: nothing that burns near by; permit and fire watch where the site asks for them.',
   fumes: 'Engine fumes: carbon monoxide kills indoors, also with doors open. Use electric inside.',
   slips: 'Wet floor: slips. Slurry is alkaline: keep it out of drains.',
+  fall: 'Open edge or pit: guard or rope it off, nobody works backwards towards it, no machine over it.',
   rideOn: 'Ride-on: seat belt; keep off pits, docks and people.',
   resin: 'Two-part resins: gloves and air; they can make the skin and lungs allergic.',
   localLaw: 'Local law and the site rules come first. Licensed people do electrical, asbestos, lead, structural work.',

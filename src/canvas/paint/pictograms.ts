@@ -39,6 +39,8 @@ const drawings = {
   chemical: ['M19 9h10M21 9v10l-9 17a3 3 0 003 3h18a3 3 0 003-3l-9-17V9', 'M17 29h14'],
   /** Fire and sparks. */
   fire: ['M24 9c2 6 9 9 9 18a9 9 0 01-18 0c0-5 3-6 4-10 2 1 3 3 3 5 2-3 3-7 2-13z', 'M21 39c-2-4 0-7 3-9 3 2 5 5 3 9'],
+  /** An edge with a drop behind it, and somebody too near. */
+  fall: ['M9 27h16v12', 'M31 9.500a3 3 0 100 6 3 3 0 000-6z', 'M30 18l-5 7 6 3 4 7M31 28l-4 6M26 20l-6 3M33 20l6 2'],
   /** Slips: wet floor, rolling shot. */
   slips: ['M9 39h30', 'M28 9.500a3 3 0 100 6 3 3 0 000-6z', 'M26 18l-6 8 7 4-3 9M27 30l8 3M25 20l8 3'],
   /** Shaking tools and kneeling: short turns. */

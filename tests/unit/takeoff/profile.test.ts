@@ -1,10 +1,22 @@
 import { describe, expect, test } from 'vitest';
+import type { Cell } from '../../../src/model/cell.ts';
 import type { Doc } from '../../../src/model/doc.ts';
 import { zoneCautions } from '../../../src/takeoff/cautions.ts';
+import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import { zoneCautionsAsk } from '../../../src/takeoff/zoneCautionsAsk.ts';
 import { prepOfFloor, type ZonePrep } from '../../../src/takeoff/prep.ts';
 import { abrasivesFor, profileCheck, requiredCsp } from '../../../src/takeoff/profile.ts';
 import { abrasives } from '../../../src/takeoff/rates/abrasives.ts';
-import { docOf, FLOOR, jobCells, recipeCells, rectangle, restCells, slabCells } from '../../support/jobPlans.ts';
+import {
+  docOf,
+  FLOOR,
+  jobCells,
+  record,
+  recipeCells,
+  rectangle,
+  restCells,
+  slabCells,
+} from '../../support/jobPlans.ts';
 
 function restOf(doc: Doc): ZonePrep {
   const rest = prepOfFloor(doc, FLOOR).at(-1);
@@ -75,7 +87,7 @@ describe('whether a recipe reaches it', () => {
 });
 
 describe('cautions', () => {
-  const ask = { holds: [], findings: [], chases: false, fills: false, gasAppliance: false };
+  const ask = { holds: [], findings: [], chases: false, fills: false, gasAppliance: false, drops: false };
 
   test('end with local law, and say silica where concrete is ground', () => {
     const cautions = zoneCautions({ ...ask, prep: planned({}) });
@@ -106,8 +118,26 @@ describe('cautions', () => {
       ...ask,
       chases: true,
       gasAppliance: true,
+      drops: true,
       prep: planned({ method: 'grinder_ride' }),
     });
-    for (const wanted of ['fumes', 'rideOn', 'locate', 'gas']) expect(cautions).toContain(wanted);
+    for (const wanted of ['fumes', 'rideOn', 'locate', 'gas', 'fall']) expect(cautions).toContain(wanted);
+  });
+
+  test('a drop along the floor or a pit in it: somebody may fall', () => {
+    const pit = record('obstruction:p', {
+      floor: FLOOR,
+      tag: 'B1',
+      kind: 'pit',
+      shape: { form: 'rectangle', at: [3000, 3000], widthMm: 1000, depthMm: 1000, turnDeg: 0 },
+      under: 'none',
+    });
+    const says = (...cells: readonly (readonly Cell[])[]): boolean => {
+      const doc = docOf(...cells);
+      return zoneCautions(zoneCautionsAsk(doc, takeoff(doc, FLOOR), restOf(doc))).includes('fall');
+    };
+    expect(says(jobCells(), slabCells(rectangle(8000, 6000)))).toBe(false);
+    expect(says(jobCells(), slabCells(rectangle(8000, 6000), [{ kind: 'drop' }]))).toBe(true);
+    expect(says(jobCells(), slabCells(rectangle(8000, 6000)), pit)).toBe(true);
   });
 });
