@@ -32,7 +32,7 @@ export const DOOR_EDGE = 6;
 
 export const CRACK: readonly Leg[] = [
   { lengthM: '2.40', turnDeg: '30' },
-  { lengthM: '1.60', turnDeg: '-45' },
+  { lengthM: '1.60', turnDeg: '90' },
 ];
 
 /** An oil stain of one metre by one. */
