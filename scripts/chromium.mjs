@@ -45,7 +45,8 @@ export function ensureChromium() {
   const told = process.env['CHROMIUM_PATH'];
   if (!told && isRoot && existsSync('/usr/bin/apt-get')) {
     console.log('Installing Chromium from the system packages for the browser tests.');
-    const installed = aptGet(['update']) && aptGet(['install', '-y', '--no-install-recommends', 'chromium']);
+    const installed =
+      aptGet(['update']) && aptGet(['install', '-y', '--no-install-recommends', 'chromium', 'fonts-liberation']);
     const fresh = installed ? findChromium() : undefined;
     if (fresh) return fresh;
   }
