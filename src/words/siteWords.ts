@@ -29,7 +29,6 @@ export const crewText = {
     structural: 'leave it: engineer first',
   },
   stop: 'STOP',
-  stopSays: 'Held. Do not scrape, grind, blast or sweep here. Call the office.',
   sheets: { cards: 'Zone cards', map: 'Printed map' },
   nothing: 'Nothing to hand out yet',
   nothingHelp: 'Draw the slab and its zones first. The map and the cards come from them.',

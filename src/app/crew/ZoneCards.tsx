@@ -61,14 +61,16 @@ function ZoneCard({ zone }: { readonly zone: CrewZone }): ReactElement {
           <p>{area}</p>
         </div>
       </header>
-      {zone.stopped ? (
-        <div className={css.stop}>
-          <Pictogram name="hold" onInk head />
-          <div>
-            <b>{crewText.stop}</b>
-            <p>{crewText.stopSays}</p>
+      {zone.stops.length > 0 ? (
+        zone.stops.map((hold) => (
+          <div key={hold} className={css.stop}>
+            <Pictogram name="hold" onInk head />
+            <div>
+              <b>{crewText.stop}</b>
+              <p>{paperWords.holds[hold]}</p>
+            </div>
           </div>
-        </div>
+        ))
       ) : (
         <>
           {zone.noCutting && (

@@ -3,6 +3,7 @@ import { zoneSteps, type ZoneStep } from '../../exchange/zoneSteps.ts';
 import type { ZoneMeasure } from '../../geometry/floorShape.ts';
 import type { RecordId } from '../../model/cell.ts';
 import type { Held } from '../../model/doc.ts';
+import type { HoldKind } from '../../takeoff/line.ts';
 import { prepOfFloor, type ZonePrep } from '../../takeoff/prep.ts';
 import { cspText, zoneName, zoneNumber } from '../prep/zoneNames.ts';
 import { requiredCsp } from '../../takeoff/profile.ts';
@@ -20,8 +21,8 @@ export interface CrewZone {
   readonly measure: ZoneMeasure;
   readonly prep: ZonePrep;
   readonly steps: readonly ZoneStep[];
-  /** A hold stands on it: nothing is done here. */
-  readonly stopped: boolean;
+  /** Holds that stand on it: nothing is done here. */
+  readonly stops: readonly Exclude<HoldKind, 'inSlab'>[];
   /** What lies in the slab is not located: nothing here is chased, sawn or drilled. */
   readonly noCutting: boolean;
 }
@@ -37,13 +38,12 @@ export function useCrewZones(): readonly CrewZone[] {
         if (!measure || measure.netM2 < NOTHING_M2) return [];
         const zone = prep.record;
         const steps = zoneSteps({ doc, floor: floor.id, takeoff, prep, measure });
-        const stopped = takeoff.holds.some((hold) => hold.zone === prep.zone);
+        const kinds = takeoff.holds.filter((hold) => hold.zone === prep.zone).map(({ kind }) => kind);
+        const stops = [...new Set(kinds)].filter((kind) => kind !== 'inSlab');
         const noCutting = takeoff.holds.some(
           ({ kind, records }) => kind === 'inSlab' && records.some((id) => (measure.lengthM[id] ?? 0) > 0),
         );
-        return [
-          { id: zone?.id ?? floor.id, key: prep.zone, ...titled(zone), measure, prep, steps, stopped, noCutting },
-        ];
+        return [{ id: zone?.id ?? floor.id, key: prep.zone, ...titled(zone), measure, prep, steps, stops, noCutting }];
       })
       .toSorted((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
   });

@@ -34,13 +34,13 @@ function ZoneWorkDone({ zone }: { readonly zone: CrewZone }): ReactElement {
   const { takeoff } = useTakeoff();
   const done = useDoc((doc) => zone.steps.filter((step) => tickOf(doc, step.of, step.what)?.done).length);
   const actual = useDoc((doc) => tickOf(doc, zone.id, 'hours')?.actualHours ?? null);
-  const hours = takeoff && !zone.stopped ? zoneHours(takeoff, zone.key) : null;
+  const hours = takeoff && zone.stops.length === 0 ? zoneHours(takeoff, zone.key) : null;
   return (
     <div className={css.work} role="group" aria-label={zone.name}>
       <Tag zone>{zone.number}</Tag>
       <span className={css.words}>
         {zone.name}
-        <small>{zone.stopped ? takeoffText.heldTitle : handoverText.ticked(done, zone.steps.length)}</small>
+        <small>{zone.stops.length > 0 ? takeoffText.heldTitle : handoverText.ticked(done, zone.steps.length)}</small>
         {hours && (
           <small>
             {handoverText.planned} {figureText(showHours(hours.likely))}

@@ -48,6 +48,7 @@ export function useShowing(): Showing {
       pages: stage === 'survey',
       pageAlone: truing,
       tagsOf: TAGS[stage],
+      cornerNumbers: stage !== 'crew',
       reach: reachShown(stage, zone ?? null),
       picked,
       pickedEdges,

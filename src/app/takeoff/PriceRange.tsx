@@ -38,9 +38,8 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
           </p>
           {takeoff.notices.includes('samplePrices') && <p className={css.sample}>{questionsText.sample}</p>}
           <div className={css.buttons}>
-            <Button onClick={() => askWhy(price.key)}>{priceText.why}</Button>
-            <Button wide blocked={takeoff.notAnOffer.length > 0 ? priceText.issueBlocked : priceText.issueLater}>
-              {priceText.issue}
+            <Button wide onClick={() => askWhy(price.key)}>
+              {priceText.why}
             </Button>
           </div>
         </div>

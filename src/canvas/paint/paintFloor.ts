@@ -60,6 +60,8 @@ export interface Showing {
   /** Machine field against hand work: of no zone, of one by its id, of all; or only the spots that no machine gets to. */
   readonly reach: 'none' | 'spots' | 'all' | (string & {});
   readonly picked: readonly string[];
+  /** Corners of what is picked have their numbers, to take hold of; not where nothing is moved. */
+  readonly cornerNumbers: boolean;
   /** Edges of the picked slab that its sheet speaks of. */
   readonly pickedEdges: readonly number[];
   /** What a number is made of, in solid chalk; all else stays bare. */
@@ -78,6 +80,7 @@ export const SHOW_ALL: Showing = {
   pages: true,
   reach: 'none',
   picked: [],
+  cornerNumbers: true,
   pickedEdges: [],
   lit: null,
 };
@@ -188,9 +191,9 @@ function numberLines(picked: readonly Prim[], pxPerMm: number): (readonly Point[
   });
 }
 
-function pickedOf(view: PlanView, { picked, pickedEdges }: Showing, pxPerMm: number): readonly Prim[] {
+function pickedOf(view: PlanView, { picked, pickedEdges, cornerNumbers }: Showing, pxPerMm: number): readonly Prim[] {
   const prims = picked.flatMap((id) => pickedPrims(view, id, pickedEdges));
-  return withRoom(prims, pxPerMm, picked.length === 1);
+  return withRoom(prims, pxPerMm, cornerNumbers && picked.length === 1);
 }
 
 /** Only why a number is what it is: no zones, no reach. */
