@@ -150,6 +150,8 @@ describe('a zone with a hold', () => {
     await page.getByRole('button', { name: 'Zone cards' }).click();
     await page.getByRole('button', { name: /^deck/ }).click();
     await expect.element(page.getByText('STOP')).toBeVisible();
+    // Which hold, as on paper: a crew must know what it is kept away from.
+    await expect.element(page.getByText(/^Maybe asbestos/)).toBeVisible();
     expect(page.getByRole('checkbox').elements()).toHaveLength(0);
   });
 });
