@@ -56,6 +56,12 @@ export function showVolume(litres: number, units: Units): Figure {
   return { figure: showNumber(litres / L_PER_GAL, 1), unit: 'gal' };
 }
 
+/** Volume in a column of others, all in L or gal: to 0.1, to 0.01 under ten. */
+export function showVolumeInColumn(litres: number, units: Units): Figure {
+  const volume = units === 'metric' ? litres : litres / L_PER_GAL;
+  return { figure: showNumber(volume, Math.abs(volume) < 9.995 ? 2 : 1), unit: units === 'metric' ? 'L' : 'gal' };
+}
+
 /** Mass to 1 kg or 1 lb, to 0.1 under ten. */
 export function showMass(massKg: number, units: Units): Figure {
   const mass = units === 'metric' ? massKg : massKg / KG_PER_LB;

@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
-import { showQuantity } from './showQuantity.ts';
+import { showInRow } from './showQuantity.ts';
 import type { Which } from './TakeoffBar.tsx';
 import { whyKey } from './whyLine.ts';
 import { cx } from '../look/cx.ts';
@@ -24,7 +24,7 @@ export function QuantityCell({ cell, name, unit, which }: QuantityCellProps): Re
   const asked = useSession((now) => key !== null && now.why === key);
   if (!cell) return null;
   if (!cell.quantity || key === null) return <span className={css.figure}>{takeoffText.held}</span>;
-  const { figure } = showQuantity(cell.quantity[which], unit, units, currency);
+  const figure = showInRow(cell.quantity[which], unit, units, currency);
   return (
     <button
       type="button"

@@ -8,6 +8,7 @@ import {
   showRun,
   showRunRate,
   showVolume,
+  showVolumeInColumn,
   type Figure,
 } from '../../model/showNumber.ts';
 import { showFineSize } from '../../model/showLength.ts';
@@ -65,6 +66,12 @@ export function showQuantity(value: number, unit: string, units: Units, currency
   const show = byUnit[unit];
   const figure = show ? show(value, units) : { figure: trimmed(value), unit };
   return { figure: figure.figure, unit: unitOnScreen(figure.unit) };
+}
+
+/** A figure of the table. Its row names one unit for all its cells, so a small amount does not take a smaller one. */
+export function showInRow(value: number, unit: string, units: Units, currency: string): string {
+  if (unit === 'L') return showVolumeInColumn(value, units).figure;
+  return showQuantity(value, unit, units, currency).figure;
 }
 
 /** The unit that stands beside the name of a row; feet and square feet where the screen shows them. */
