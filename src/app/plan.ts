@@ -190,7 +190,7 @@ export function redo(): void {
 /** Labels of what undo and redo would take, or null. */
 export function useSteps(): { readonly undo: string | null; readonly redo: string | null } {
   const store = usePlanStore();
-  useSyncExternalStore(store.subscribe, store.getState);
-  const steps = store.steps();
-  return { undo: steps.undo[0] ?? null, redo: steps.redo[0] ?? null };
+  const undoes = useSyncExternalStore(store.subscribe, () => store.steps().undo[0] ?? null);
+  const redoes = useSyncExternalStore(store.subscribe, () => store.steps().redo[0] ?? null);
+  return { undo: undoes, redo: redoes };
 }

@@ -16,6 +16,7 @@ export interface PlanStore {
   subscribe(on: (now: Doc, was: Doc) => void): () => void;
   /** Writes cells. A local change with a record that does not parse is refused whole (throws `RefusedChange`). */
   commit(label: string, cells: readonly Cell[], origin?: Origin): Change;
+  /** 'overtaken': the newest step could not be taken back and is passed over for good; the next call takes the one before. */
   undo(): Change | 'overtaken' | null;
   redo(): Change | 'overtaken' | null;
   /** Labels of the steps that undo and redo would take, newest first. */
@@ -50,8 +51,8 @@ export function planStore(start: StoreStart = {}): PlanStore {
   let aside: Quarantine = start.quarantine ?? new Map();
   let done: Change[] = [];
   let undone: Change[] = [];
-  /** Tick at which somebody else last wrote a field: undo must not overwrite that. */
-  const lastRemoteWrite = new Map<string, number>();
+  /** Tick of the last write of a field that undo must not overwrite: somebody else's, or one of a step passed over. */
+  const standsSince = new Map<string, number>();
 
   function write(label: string, cells: readonly Cell[], origin: Origin): Change {
     const strict = origin === 'local';
@@ -78,7 +79,7 @@ export function planStore(start: StoreStart = {}): PlanStore {
       before: Object.freeze(before),
     });
     if (origin === 'remote' || origin === 'load') {
-      for (const [id, slot] of cells) lastRemoteWrite.set(`${id} ${slot}`, tick);
+      letStand(cells, tick);
     }
     const was = doc;
     doc = next;
@@ -87,16 +88,28 @@ export function planStore(start: StoreStart = {}): PlanStore {
     return change;
   }
 
-  /** Another device has written one of these fields after the change being taken back. */
+  function letStand(cells: readonly Cell[], since: number): void {
+    for (const [id, slot] of cells) {
+      const field = `${id} ${slot}`;
+      standsSince.set(field, Math.max(since, standsSince.get(field) ?? 0));
+    }
+  }
+
+  /** One of these fields was written after the change being taken back, by another device or by a step passed over. */
   function overtaken(change: Change): boolean {
-    return change.writes.some(([id, slot]) => (lastRemoteWrite.get(`${id} ${slot}`) ?? 0) > change.stamp.tick);
+    return change.writes.some(([id, slot]) => (standsSince.get(`${id} ${slot}`) ?? 0) > change.stamp.tick);
   }
 
   function takeBack(from: Change[], origin: 'undo' | 'redo'): Change | 'overtaken' | null {
-    const last = from.at(-1);
+    const last = from.pop();
     if (!last) return null;
-    if (overtaken(last)) return 'overtaken';
-    from.pop();
+    if (overtaken(last)) {
+      // It stands whole: an earlier step that shares a field with it would take half of it away.
+      letStand(last.writes, last.stamp.tick);
+      // No field has changed, but `steps` has.
+      for (const on of listeners) on(doc, doc);
+      return 'overtaken';
+    }
     return write(last.label, last.before, origin);
   }
 

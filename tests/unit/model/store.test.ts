@@ -99,6 +99,43 @@ describe('undo and redo', () => {
     expect(store.getState().get('floor:a')).toMatchObject({ name: 'theirs' });
     expect(store.getState().get('note:a')).toMatchObject({ text: 'mine' });
   });
+  it('pass over a step that another device has overtaken, and take the one before', () => {
+    const store = planStore({ doc: everyKind });
+    const before = store.getState().get('note:a')?.['text'];
+    store.commit('first', [['note:a', 'text', 'mine']]);
+    store.commit('second', rename('mine'));
+    store.commit('theirs', rename('theirs'), 'remote');
+    let told = 0;
+    store.subscribe(() => (told += 1));
+    expect(store.undo()).toBe('overtaken');
+    expect(store.steps()).toEqual({ undo: ['first'], redo: [] });
+    expect(told).toBe(1);
+    expect(store.undo()).toMatchObject({ label: 'first' });
+    expect(store.getState().get('note:a')).toMatchObject({ text: before });
+    expect(store.getState().get('floor:a')).toMatchObject({ name: 'theirs' });
+    expect(store.undo()).toBeNull();
+  });
+  it('leave a step that was passed over whole: one before it that shares a field stands as well', () => {
+    const store = planStore({ doc: everyKind });
+    store.commit('first', [['note:a', 'text', 'first']]);
+    store.commit('second', [...rename('mine'), ['note:a', 'text', 'second']]);
+    store.commit('theirs', rename('theirs'), 'remote');
+    expect(store.undo()).toBe('overtaken');
+    expect(store.undo()).toBe('overtaken');
+    expect(store.undo()).toBeNull();
+    expect(store.getState().get('note:a')).toMatchObject({ text: 'second' });
+  });
+  it('pass over a redo that was overtaken, too', () => {
+    const store = planStore({ doc: everyKind });
+    store.commit('first', [['note:a', 'text', 'mine']]);
+    store.commit('second', rename('mine'));
+    store.undo();
+    store.undo();
+    store.commit('theirs', [['note:a', 'text', 'theirs']], 'remote');
+    expect(store.redo()).toBe('overtaken');
+    expect(store.redo()).toMatchObject({ label: 'second' });
+    expect(store.getState().get('note:a')).toMatchObject({ text: 'theirs' });
+  });
   it('go on beside remote changes of other fields', () => {
     const store = planStore({ doc: everyKind });
     store.commit('mine', rename('mine'));
