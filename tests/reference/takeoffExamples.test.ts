@@ -6,7 +6,6 @@ import { makeLine } from '../../src/takeoff/makeLine.ts';
 import { grooveVolume } from '../../src/takeoff/materialLines.ts';
 import { priceLines } from '../../src/takeoff/priceLines.ts';
 import { rateBook } from '../../src/takeoff/rates/rateBook.ts';
-import { textureLitres } from '../../src/takeoff/rates/texture.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { measured } from '../../src/takeoff/terms.ts';
 import {
@@ -21,7 +20,7 @@ import {
 } from '../support/jobPlans.ts';
 
 /*
- * Worked examples E04, E12, E13, E16, E18, E20, E29, E31 of the trade, retyped. Each was recomputed by a second, independent
+ * Worked examples E04, E12, E13, E16, E20, E29, E31 of the trade, retyped. Each was recomputed by a second, independent
  * program. Their rates are common practice without a source; what is checked is the arithmetic.
  */
 function line(doc: Doc, code: string): Line {
@@ -99,11 +98,6 @@ describe('E16: dust of 93.0225 m2 at 0.3 mm (DENSITY: 2400 kg/m3; depth and bulk
     expect(line(doc, 'dustVolume').quantity.likely).toBeCloseTo(60.88745, 4);
     expect(line(doc, 'dustBags').quantity.likely).toBe(4);
   });
-});
-
-test('E18: texture of 100 m2 at CSP 3, 5 and 7 takes 17, 45 and 100 L (an estimate; no published table was read)', () => {
-  expect([3, 5, 7].map((csp) => textureLitres(100, csp)?.likely)).toEqual([17, 45, 100]);
-  expect(textureLitres(100, 11)).toBeNull();
 });
 
 describe('E20: machine and hand hours of a room of 12 x 8 m, hard concrete, 2 passes (practice)', () => {
