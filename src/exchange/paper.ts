@@ -1,3 +1,5 @@
+import type { Units } from '../model/units.ts';
+
 /** Sheets of paper, lying on their long side, mm. */
 export const SHEETS = {
   A4: { widthMm: 297, heightMm: 210 },
@@ -5,9 +7,14 @@ export const SHEETS = {
 } as const;
 export type Sheet = keyof typeof SHEETS;
 
-/** Scales that a plan is read at with an ordinary scale rule; the last two only so that a large site can be printed at all. */
-export const PAPER_SCALES = [50, 75, 100, 150, 200, 250, 500, 1000, 2000] as const;
-export type PaperScale = (typeof PAPER_SCALES)[number];
+/**
+ * Scales that a plan is read at with an ordinary scale rule, largest first; the last ones only so that a large site can
+ * be printed at all. In feet: 1/4, 3/16, 1/8, 3/32, 1/16 and 1/32 in to the foot, then 1 in to 50, 100 and 200 ft.
+ */
+export const PAPER_SCALES = {
+  metric: [50, 75, 100, 150, 200, 250, 500, 1000, 2000],
+  imperial: [48, 64, 96, 128, 192, 384, 600, 1200, 2400],
+} as const satisfies Record<Units, readonly number[]>;
 
 export interface Room {
   readonly widthMm: number;
@@ -29,6 +36,6 @@ export function fitsAt(extent: FloorExtent, room: Room, scale: number): boolean 
 }
 
 /** The largest scale at which the floor fits: the smallest number after the colon. null: at none. */
-export function largestScale(extent: FloorExtent, room: Room): PaperScale | null {
-  return PAPER_SCALES.find((scale) => fitsAt(extent, room, scale)) ?? null;
+export function largestScale(extent: FloorExtent, room: Room, units: Units): number | null {
+  return PAPER_SCALES[units].find((scale) => fitsAt(extent, room, scale)) ?? null;
 }

@@ -2,7 +2,7 @@ import type { PlanView } from '../canvas/paint/view.ts';
 import { recordOf, recordsOf } from '../model/doc.ts';
 import { paperWords } from '../words/paperWords.ts';
 import { wrapText } from '../canvas/paint/textWidth.ts';
-import { SHEETS } from './paper.ts';
+import { PAPER_SCALES, SHEETS } from './paper.ts';
 import { flow, type FlowColumn } from './paperFlow.ts';
 import {
   cautionRows,
@@ -213,11 +213,14 @@ function sheet(plan: Plan, body: string): ZoneMapPage {
 /** The scale the map will be drawn at, with a sentence when that is not what was asked for. */
 export function zoneMapScale(input: ZoneMapInput): { readonly scale: number | null; readonly sentence: string | null } {
   const view = mapView(input);
-  const found = mapScale(view, planOf(input, view).map, input.scale);
+  const found = mapScale(view, planOf(input, view).map, input.scale, input.units);
   const name = paperWords.sheets[input.sheet];
   if (!found) {
     const empty = mapView(input).slabs.length === 0;
-    return { scale: null, sentence: empty ? paperWords.noFloor : paperWords.tooLarge(name) };
+    return {
+      scale: null,
+      sentence: empty ? paperWords.noFloor : paperWords.tooLarge(name, PAPER_SCALES[input.units].at(-1) ?? 0),
+    };
   }
   const sentence = found.askedFits || input.scale === null ? null : paperWords.noFit(input.scale, name, found.scale);
   return { scale: found.scale, sentence };
@@ -231,7 +234,7 @@ export function zoneMapScale(input: ZoneMapInput): { readonly scale: number | nu
 export function zoneMapPages(input: ZoneMapInput): ZoneMapPage[] {
   const view = mapView(input);
   const plan = planOf(input, view);
-  const found = mapScale(view, plan.map, input.scale);
+  const found = mapScale(view, plan.map, input.scale, input.units);
   if (!found) return [];
   const cards = zoneCards(input);
   const map = drawMap(input, view, plan.map, found.scale);

@@ -11,6 +11,7 @@ import { fitsAt, largestScale, type FloorExtent, type Room } from './paper.ts';
 import { paperPxPerMm, primSvg, type OnPaper } from './primsSvg.ts';
 import { box, mm } from './svg.ts';
 import type { RecordType } from '../model/records/all.ts';
+import type { Units } from '../model/units.ts';
 import { viewNotes } from './viewNotes.ts';
 import { cspOf } from './zoneCards.ts';
 import { tapeText } from './zoneCardText.ts';
@@ -69,6 +70,7 @@ export function mapScale(
   view: PlanView,
   frame: Frame,
   asked: number | null,
+  units: Units,
 ): { readonly scale: number; readonly askedFits: boolean } | null {
   const extent = extentOf(view);
   if (!Number.isFinite(extent.minX)) return null;
@@ -79,7 +81,7 @@ export function mapScale(
   };
   const room: Room = inner(frame);
   if (asked !== null && fitsAt(floor, room, asked)) return { scale: asked, askedFits: true };
-  const scale = largestScale(floor, room);
+  const scale = largestScale(floor, room, units);
   return scale === null ? null : { scale, askedFits: asked === null };
 }
 

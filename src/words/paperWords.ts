@@ -5,6 +5,24 @@ const SERVICE_KINDS: Readonly<Record<string, string>> = {
   parking: 'parking',
 };
 
+/** Scales of plans in feet, as their scale rules are marked; by the number after the colon. */
+const IN_FEET: Readonly<Record<number, string>> = {
+  48: `1/4" = 1'`,
+  64: `3/16" = 1'`,
+  96: `1/8" = 1'`,
+  128: `3/32" = 1'`,
+  192: `1/16" = 1'`,
+  384: `1/32" = 1'`,
+  600: `1" = 50'`,
+  1200: `1" = 100'`,
+  2400: `1" = 200'`,
+};
+
+function oneTo(scale: number): string {
+  const inFeet = IN_FEET[scale];
+  return inFeet ? `${inFeet} (1 : ${scale})` : `1 : ${scale}`;
+}
+
 /** What stands on the printed zone map. No word of money in this file. */
 export const paperWords = {
   title: 'Zone map',
@@ -21,8 +39,8 @@ export const paperWords = {
   keepOut: 'Keep out',
   edge: (metres: string): string => `edge ${metres}`,
   byHand: (area: string): string => `by hand ${area}`,
-  oneTo: (scale: number): string => `1 : ${scale}`,
-  scaleOn: (scale: number, sheet: string): string => `1 : ${scale} on ${sheet}`,
+  oneTo,
+  scaleOn: (scale: number, sheet: string): string => `${oneTo(scale)} on ${sheet}`,
   sheets: { A4: 'A4', letter: 'Letter' },
   printAt: 'Print at 100 %. The bar must measure true.',
   profile: 'Profile, CSP',
@@ -137,8 +155,8 @@ export const paperWords = {
     resin: 'Resin harms skin and lungs: gloves, air',
   } as Readonly<Record<string, string>>,
   noFit: (scale: number, sheet: string, largest: number): string =>
-    `At 1 : ${scale} the floor does not fit on ${sheet}. It is drawn at 1 : ${largest}: choose that or a smaller scale, or larger paper.`,
+    `At ${oneTo(scale)} the floor does not fit on ${sheet}. It is drawn at ${oneTo(largest)}: choose that or a smaller scale, or larger paper.`,
   noFloor: 'There is no slab to draw yet: draw the floor first.',
-  tooLarge: (sheet: string): string =>
-    `The floor is too large for one ${sheet} sheet even at 1 : 2000: split it into floors.`,
+  tooLarge: (sheet: string, smallest: number): string =>
+    `The floor is too large for one ${sheet} sheet even at ${oneTo(smallest)}: split it into floors.`,
 };

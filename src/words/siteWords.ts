@@ -5,7 +5,6 @@ export const crewText = {
   papers: { A4: 'A4', letter: 'Letter' },
   scale: 'Scale',
   largest: 'Largest that fits',
-  oneTo: (scale: number): string => `1 : ${String(scale)}`,
   page: (index: number, count: number): string => `Page ${String(index)} of ${String(count)}`,
   print: 'Print',
   printHelp: 'Print at 100 %, not "fit to page": the scale bar on the paper proves it.',

@@ -12,13 +12,15 @@ import { Picker } from '../parts/Picker.tsx';
 import { saveCrewCopy } from '../jobs/jobActions.ts';
 import { useUnits } from '../plan.ts';
 import { PAPER_SCALES, type Sheet } from '../../exchange/paper.ts';
+import type { Units } from '../../model/units.ts';
+import { paperWords } from '../../words/paperWords.ts';
 import { crewText } from '../../words/siteWords.ts';
 
 const LARGEST = 'largest';
 const sheets = (['A4', 'letter'] as const).map((value) => ({ value, words: crewText.papers[value] }));
-const scales = [
+const scalesIn = (units: Units): { value: string; words: string }[] => [
   { value: LARGEST, words: crewText.largest },
-  ...PAPER_SCALES.map((scale) => ({ value: String(scale), words: crewText.oneTo(scale) })),
+  ...PAPER_SCALES[units].map((scale) => ({ value: String(scale), words: paperWords.oneTo(scale) })),
 ];
 
 /** The zone map as it will be printed: sheet, scale, the pages, and the way to paper. */
@@ -26,13 +28,16 @@ export function MapSheets(): ReactElement {
   const units = useUnits();
   const phone = useLayout() === 'phone';
   const [sheet, setSheet] = useState<Sheet>(units === 'imperial' ? 'letter' : 'A4');
-  const [scale, setScale] = useState<string>(LARGEST);
+  const [asked, setAsked] = useState<string>(LARGEST);
+  const scales = scalesIn(units);
+  // A scale of the other units, asked for before they were changed, is on this list no more.
+  const scale = scales.some(({ value }) => value === asked) ? asked : LARGEST;
   const { pages, fault } = useZoneMap(sheet, scale === LARGEST ? null : Number(scale));
   return (
     <div className={css.map}>
       <div className={css.options}>
         <Choice label={crewText.paper} value={sheet} options={sheets} onChoose={setSheet} />
-        <Picker label={crewText.scale} value={scale} options={scales} onPick={setScale} />
+        <Picker label={crewText.scale} value={scale} options={scales} onPick={setAsked} />
         {fault && <b role="status">{fault}</b>}
         <div>
           <Button kind="main" wide onClick={() => printPages(pages)}>

@@ -6,6 +6,7 @@ import type { ZoneMapInput } from '../../../src/exchange/zoneMapInput.ts';
 import type { Cell, Json, RecordId } from '../../../src/model/cell.ts';
 import { applyCells, type Doc } from '../../../src/model/doc.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import { paperWords } from '../../../src/words/paperWords.ts';
 import { hallPlan, HALL_FLOOR } from '../../support/paintedPlan.ts';
 
 function input(doc: Doc, more: Partial<ZoneMapInput> = {}): ZoneMapInput {
@@ -72,7 +73,7 @@ describe('true scale', () => {
     expect(to - from).toBeCloseTo(280, 3);
   });
 
-  test.each(PAPER_SCALES)(
+  test.each([...PAPER_SCALES.metric, ...PAPER_SCALES.imperial])(
     'a room drawn at 1 : %d measures true on the sheet, to a hundredth of a millimetre',
     (scale) => {
       const [width, depth] = [140 * scale, 90 * scale];
@@ -82,6 +83,23 @@ describe('true scale', () => {
       expect(Math.abs(h - depth / scale)).toBeLessThan(0.01);
     },
   );
+
+  // NIST SP 811: 1 in = 25.4 mm, 1 ft = 304.8 mm. By hand: 20 ft at 1/8 in to the foot are 20/8 in = 2.5 in = 63.5 mm.
+  test(`20 ft by 12 ft at 1/8" = 1' are 63.5 mm by 38.1 mm on paper`, () => {
+    const feet = input(room(20 * 304.8, 12 * 304.8), { units: 'imperial', sheet: 'letter', scale: 96 });
+    const [page] = zoneMapPages(feet);
+    const [w, h] = drawnSlab(page?.svg ?? '');
+    expect(Math.abs(w - 63.5)).toBeLessThan(0.01);
+    expect(Math.abs(h - 38.1)).toBeLessThan(0.01);
+    expect(textsOf(page?.svg ?? '')).toContain(`1/8&quot; = 1' (1 : 96) on Letter`);
+  });
+
+  test.each(PAPER_SCALES.imperial)('1 : %d is stated in inches to feet, and the two agree', (scale) => {
+    const said = /^(\d+)(?:\/(\d+))?" = (\d+)' \(1 : (\d+)\)$/.exec(paperWords.oneTo(scale));
+    const [above, below, feet, oneTo] = [said?.[1], said?.[2] ?? 1, said?.[3], said?.[4]].map(Number);
+    expect(oneTo).toBe(scale);
+    expect(((feet ?? 0) * 12) / ((above ?? 0) / (below ?? 0))).toBe(scale);
+  });
 
   test('the sheet says its own size in millimetres, one unit each', () => {
     for (const sheet of ['A4', 'letter'] as const) {
@@ -107,6 +125,18 @@ describe('the scale', () => {
     const small = scaleOf(hallPlan(), 'A4', 50);
     expect(small.scale).toBe(150);
     expect(small.sentence).toContain('does not fit on A4');
+  });
+
+  test('of a job in feet is one of a scale rule in feet', () => {
+    const inFeet = (doc: Doc, scale: number | null): ReturnType<typeof zoneMapScale> =>
+      zoneMapScale(input(doc, { sheet: 'letter', units: 'imperial', scale }));
+    expect(inFeet(room(6000, 5000), null)).toEqual({ scale: 48, sentence: null });
+    expect(inFeet(hallPlan(), null)).toEqual({ scale: 192, sentence: null });
+    const large = inFeet(hallPlan(), 48);
+    expect(large.scale).toBe(192);
+    expect(large.sentence).toContain(`At 1/4" = 1' (1 : 48) the floor does not fit on Letter`);
+    expect(large.sentence).toContain(`drawn at 1/16" = 1' (1 : 192)`);
+    expect(inFeet(room(900_000, 900_000), null).sentence).toContain(`even at 1" = 200' (1 : 2400)`);
   });
 
   test('nothing to draw, or far too much of it, is a sentence and no sheet', () => {
