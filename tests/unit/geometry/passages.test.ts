@@ -61,8 +61,9 @@ describe('a door between two rooms', () => {
     const zone = zoneNamed(measureFloor(twoRooms(wallWithDoor(790))));
     const nearRoom = 2 * (6 + 6) - 0.79;
     const farRoom = 2 * (3.9 + 6) - 0.79;
-    expect(zone.faces.wall + zone.faces.hidden).toBeCloseTo(nearRoom + farRoom + 2 * 0.1, 6);
-    expect(Math.abs(zone.faces.hidden - farRoom)).toBeLessThan(0.3);
+    // The way through is worked from the near room: its two reveals, 0.1 m each, are edge.
+    expect(zone.faces.wall).toBeCloseTo(nearRoom + 2 * 0.1, 6);
+    expect(zone.faces.hidden).toBeCloseTo(farRoom, 6);
     expect(zone.fieldM2 + zone.stripM2 + zone.tightM2).toBeCloseTo(zone.netM2, 4);
   });
   it('with no entrance every room counts as entered', () => {
