@@ -104,3 +104,12 @@ test('leaving is told while nothing is held; after letting go nothing is heard',
   send('pointermove', 1, 10, 10);
   expect(gestures).toHaveLength(before);
 });
+
+test('a finger that slides throws nothing: the browser would swallow the tap after it', () => {
+  const touch = new Touch({ identifier: 1, target: element, clientX: 60, clientY: 60 });
+  const slide = (): TouchEvent =>
+    new TouchEvent('touchmove', { touches: [touch], changedTouches: [touch], bubbles: true, cancelable: true });
+  expect(element.dispatchEvent(slide())).toBe(false);
+  letGo();
+  expect(element.dispatchEvent(slide())).toBe(true);
+});

@@ -80,6 +80,11 @@ export function listenToPointers(element: HTMLElement, ears: PointerEars): () =>
     const { deltaX: dx, deltaY: dy, deltaMode: mode, ctrlKey, metaKey, shiftKey: shift } = event;
     ears.wheel(wheelMeaning({ dx, dy, mode, ctrl: ctrlKey || metaKey, shift }), placeOf(event));
   };
+  // With `touch-action: none` nothing scrolls, yet a browser takes a finger that lifts fast for a throw, and swallows the
+  // next tap, wherever it lands, as the one that stops it. A move that is ours throws nothing.
+  const onTouchMove = (event: TouchEvent): void => {
+    if (event.cancelable) event.preventDefault();
+  };
   const onMenu = (event: Event): void => event.preventDefault();
 
   element.addEventListener('pointerdown', onDown);
@@ -88,6 +93,7 @@ export function listenToPointers(element: HTMLElement, ears: PointerEars): () =>
   element.addEventListener('pointercancel', onCancel);
   element.addEventListener('pointerleave', onLeave);
   element.addEventListener('wheel', onWheel, { passive: false });
+  element.addEventListener('touchmove', onTouchMove, { passive: false });
   element.addEventListener('contextmenu', onMenu);
   return () => {
     if (clock !== null) clearInterval(clock);
@@ -97,6 +103,7 @@ export function listenToPointers(element: HTMLElement, ears: PointerEars): () =>
     element.removeEventListener('pointercancel', onCancel);
     element.removeEventListener('pointerleave', onLeave);
     element.removeEventListener('wheel', onWheel);
+    element.removeEventListener('touchmove', onTouchMove);
     element.removeEventListener('contextmenu', onMenu);
   };
 }

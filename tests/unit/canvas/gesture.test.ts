@@ -256,3 +256,24 @@ test('with a tool that frames a finger that moves off at once drags a rectangle;
   expect(kinds(aimed)).toEqual(['move', 'move', 'tap']);
   expect(places(aimed).at(-1)).toEqual(['tap', 80, 190 - FINGER.abovePx]);
 });
+
+test('a tap right after a fast finger is a tap: a drag, an aim, a pinch and what was broken off leave nothing behind', () => {
+  const tap: readonly Event[] = [
+    ['down', 'touch', 9, 300, 20, 130],
+    ['up', 'touch', 9, 300, 20, 135],
+  ];
+  const slide: readonly Event[] = [
+    ['down', 'touch', 1, 60, 100, 0],
+    ['move', 'touch', 1, 190, 210, 10],
+    ['move', 'touch', 1, 320, 320, 20],
+  ];
+  const lifted: Event = ['up', 'touch', 1, 320, 320, 30];
+  for (const finger of ['holds', 'frames', 'points'] as const) {
+    const last = (events: readonly Event[]): string | undefined => kinds(play([...events, ...tap], finger)).at(-1);
+    expect(last([...slide, lifted]), finger).toBe('tap');
+    expect(last([...slide, ['cancel', 'touch', 1, 320, 320, 30]]), finger).toBe('tap');
+    expect(last([...slide, ['down', 'touch', 2, 80, 90, 22], ['up', 'touch', 2, 80, 90, 28], lifted]), finger).toBe(
+      'tap',
+    );
+  }
+});
