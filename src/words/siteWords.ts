@@ -9,7 +9,7 @@ export const crewText = {
   print: 'Print',
   printHelp: 'Print at 100 %, not "fit to page": the scale bar on the paper proves it.',
   saveCopy: 'Save the crew copy',
-  saveCopyHelp: 'A file of this job without wages, prices, cost, margin or letters.',
+  saveCopyHelp: 'A file of this job without wages, prices, cost or margin.',
   pages: 'Zone map pages',
   cards: 'Zones',
   doneBy: (on: string): string => `Done ${on}`,

@@ -43,6 +43,8 @@ export const itemWords: Readonly<Partial<Record<RecordType, string>>> = {
   dimension: 'Dimension',
 };
 
+export const restWords = 'Rest of the slab';
+
 export const fieldWords = {
   length: 'Length',
   turn: 'Turn',
@@ -265,5 +267,7 @@ export const sillWords = {
   hours: 'Hours',
   price: 'Price range',
   notAnOffer: 'Price, not an offer',
+  floorPrice: 'Price of this floor',
+  floorNotAnOffer: 'This floor, not an offer',
   range: (low: string, high: string): string => `${low} to ${high}`,
 } as const;

@@ -33,6 +33,7 @@ export const takeoffText = {
   held: 'held',
   heldTitle: 'Held: no rate until the result is recorded',
   rest: 'Rest',
+  onlyThisFloor: 'For this floor alone: the other floors have a takeoff and a price of their own.',
   copyCsv: 'Copy CSV',
   saveCsv: 'Save CSV',
   copied: 'The takeoff is on the clipboard as CSV.',

@@ -13,6 +13,8 @@ import { defaultMoneyCells, defaultRateCells } from '../../src/takeoff/rates/def
 import { takeoffInline } from '../../src/takeoff/takeoffInline.ts';
 import { findingCells, FLOOR, rectangle } from '../support/jobPlans.ts';
 import { paperWords } from '../../src/words/paperWords.ts';
+import { sillWords } from '../../src/words/surveyWords.ts';
+import { takeoffText } from '../../src/words/whyWords.ts';
 import { richJob } from '../support/richJob.ts';
 
 let root: Root;
@@ -183,7 +185,14 @@ test.each(['prep', 'takeoff'] as const)('a crew copy has no money on %s', async 
   start(applyCells(richJob(), [['job:test', 'currency', undefined]]));
   goTo(stage);
   await expect.poll(shownText).toContain(heads[stage]);
-  expect(document.querySelector('main')?.textContent, stage).not.toMatch(/[$€£]|\bUSD\b|price|wage/i);
+  expect(document.querySelector('main')?.textContent, stage).not.toMatch(/[$€£]|\bUSD\b|price|wage|rate book/i);
+});
+
+test('with a second floor the price says that it is of this one alone', async () => {
+  start(applyCells(richJob(), [['floor:second', 'name', 'Upper floor']]));
+  goTo('takeoff');
+  await expect.element(page.getByText(takeoffText.onlyThisFloor)).toBeVisible();
+  await expect.element(page.getByText(sillWords.floorNotAnOffer)).toBeVisible();
 });
 
 test('a step is ticked off with the keyboard and stays ticked', async () => {

@@ -222,6 +222,12 @@ describe('a file', () => {
     expect(job).not.toMatch(/"(price|pricing|estimate|letter):|currency|USD|[$€£]/);
     // It is the job all the same.
     expect(job).toContain('"zone:hall"');
+    // Opened, it stands where the crew works from.
+    await page.getByRole('button', { name: 'Workshop, Ground floor' }).click();
+    await page.getByRole('menuitem', { name: 'All jobs' }).click();
+    await openFile(page, 'crew.slabtooth', crew);
+    await page.getByRole('button', { name: 'Open beside it' }).click();
+    await page.getByRole('tab', { name: 'Crew', selected: true }).waitFor();
     await end();
   });
 });

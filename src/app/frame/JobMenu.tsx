@@ -10,6 +10,7 @@ import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { saveCrewCopy, saveFile, useCopyLine } from '../jobs/jobActions.ts';
 import { closeJob } from '../jobs/kept.ts';
+import { useHasMoney } from '../takeoff/useHasMoney.ts';
 import { ui } from '../../words/uiWords.ts';
 
 const THEMES: readonly Theme[] = ['device', 'light', 'dark', 'daylight'];
@@ -70,6 +71,7 @@ function DeviceChoices(): ReactElement {
 
 export function JobMenuItems({ withRedo = false }: { readonly withRedo?: boolean }): ReactElement {
   const steps = useSteps();
+  const hasMoney = useHasMoney();
   return (
     <>
       {withRedo && (
@@ -88,9 +90,11 @@ export function JobMenuItems({ withRedo = false }: { readonly withRedo?: boolean
       <Menu.Item className={menu.item} onClick={() => openPanel('planPage')}>
         {ui.menu.planPage}
       </Menu.Item>
-      <Menu.Item className={menu.item} onClick={() => openPanel('rates')}>
-        {ui.menu.rates}
-      </Menu.Item>
+      {hasMoney && (
+        <Menu.Item className={menu.item} onClick={() => openPanel('rates')}>
+          {ui.menu.rates}
+        </Menu.Item>
+      )}
       <Menu.Item className={menu.item} onClick={() => openPanel('rename')}>
         {ui.menu.rename}
       </Menu.Item>

@@ -6,7 +6,7 @@ import { forgetLongRemoved } from '../keep/jobList.ts';
 import { openJob as openKeptJob, type KeptJob } from '../keep/openJob.ts';
 import type { SaveState } from '../keep/saveFault.ts';
 import { setReadOnly, showJob } from '../plan.ts';
-import { openPanel, restSession, say, showFloor } from '../session.ts';
+import { goTo, openPanel, restSession, say, showFloor } from '../session.ts';
 import { workerPort } from '../workerPort.ts';
 import { recordsOf } from '../../model/doc.ts';
 import { jobText, loadFault } from '../../words/jobWords.ts';
@@ -74,6 +74,8 @@ export function showKept(job: KeptJob): void {
   restSession();
   const port = workerPort(() => say(ui.takeoffStopped, { words: ui.reload, run: () => location.reload() }));
   showJob({ id: job.id, store: job.store, port, readOnly: job.readOnly() });
+  // The crew's copy, which has no currency, opens where the crew works from.
+  if (recordsOf(job.store.getState(), 'job')[0]?.currency === undefined) goTo('crew');
   showFloor(recordsOf(job.store.getState(), 'floor')[0]?.id ?? null);
   history.replaceState(null, '', `#${job.id}`);
   void readRow(job.id);

@@ -7,7 +7,7 @@ import type { Point } from '../../geometry/floorShape.ts';
 import { pathLength } from '../../geometry/polyline.ts';
 import { ringArea } from '../../geometry/ring.ts';
 import { itemShape } from '../../edit/itemShape.ts';
-import { edgeWords, findingWords, itemWords, optionWords, readingWords } from '../../words/surveyWords.ts';
+import { edgeWords, findingWords, itemWords, optionWords, readingWords, restWords } from '../../words/surveyWords.ts';
 
 /** How an item reads in a list: its tag, what it is, and its size. */
 export interface ItemLine {
@@ -75,6 +75,7 @@ export function wordsOf(doc: Doc, id: RecordId, units: Units): string {
   if (reading) return readingWords[reading.kind]?.words ?? reading.kind;
   const note = recordOf(doc, 'note', id);
   if (note) return note.text;
+  if (recordOf(doc, 'zone', id)?.covers === 'rest') return restWords;
   const type = typeOf(id) as keyof typeof itemWords;
   return itemWords[type] ?? type;
 }

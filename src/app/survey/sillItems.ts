@@ -1,6 +1,6 @@
 import { fitOf } from '../../edit/pageMap.ts';
 import { pathLength } from '../../geometry/polyline.ts';
-import { onFloor, type Doc } from '../../model/doc.ts';
+import { onFloor, recordsOf, type Doc } from '../../model/doc.ts';
 import { showArea, showNumber, showRun, type Figure } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
 import type { Line, Range } from '../../takeoff/line.ts';
@@ -104,13 +104,19 @@ function hours(sums: Sums): SillFigure {
   };
 }
 
+/** A price is of one floor: with several it must not be taken for that of the job. */
+function priceLabel(open: boolean, severalFloors: boolean): string {
+  if (severalFloors) return open ? sillWords.floorNotAnOffer : sillWords.floorPrice;
+  return open ? sillWords.notAnOffer : sillWords.price;
+}
+
 /** Money only where it belongs; with a hold open the range speaks of the rest, and is no offer. */
 function price(sums: Sums): SillFigure {
   const lines = linesOf(sums, 'money.price');
   const open = (sums.takeoff?.notAnOffer.length ?? 0) > 0;
   return {
     key: 'price',
-    label: open ? sillWords.notAnOffer : sillWords.price,
+    label: priceLabel(open, recordsOf(sums.doc, 'floor').length > 1),
     figure: range(lines, (value) => moneyOnScreen(value, sums.currency), ''),
     why: whyOf(lines),
   };

@@ -3,6 +3,7 @@ import css from './TakeoffTable.module.css';
 import { QuantityCell } from './QuantityCell.tsx';
 import { moneyOnScreen } from './showQuantity.ts';
 import type { Which } from './TakeoffBar.tsx';
+import { useSeveralFloors } from './useSeveralFloors.ts';
 import { useJob } from '../plan.ts';
 import type { Range } from '../../takeoff/line.ts';
 import type { LineTable, TableCell, TableRow } from '../../takeoff/lineTable.ts';
@@ -21,6 +22,7 @@ interface PriceFootProps {
 /** The price of each zone and of all, and its range; "held" where a hold forbids one. */
 export function PriceFoot({ takeoff, table, price, which }: PriceFootProps): ReactElement {
   const currency = useJob()?.currency ?? 'USD';
+  const severalFloors = useSeveralFloors();
   const sample = takeoff.notices.includes('samplePrices');
   const name = price ? takeoffText.priceOf(takeoffText[which].toLowerCase()) : takeoffText.heldTitle;
   const rangeOf = (range: Range | null | undefined): string =>
@@ -33,6 +35,7 @@ export function PriceFoot({ takeoff, table, price, which }: PriceFootProps): Rea
         <th scope="row">
           {name}
           {price && sample && <small>{questionsText.sample}</small>}
+          {price && severalFloors && <small>{takeoffText.onlyThisFloor}</small>}
         </th>
         {table.zones.map((zone) => (
           <td key={zone.id}>{cellOf(price?.cells.get(zone.id), zone.held !== null)}</td>

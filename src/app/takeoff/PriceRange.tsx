@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './PriceRange.module.css';
 import { moneyOnScreen } from './showQuantity.ts';
+import { useSeveralFloors } from './useSeveralFloors.ts';
 import { Button } from '../parts/Button.tsx';
 import { useJob } from '../plan.ts';
 import { HoldOf } from '../prep/ZoneHolds.tsx';
@@ -15,6 +16,7 @@ import { priceText, takeoffText } from '../../words/whyWords.ts';
 /** The range on the spot, on a phone: what it is, how sure it is, and the four questions that stand before it. */
 export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactElement {
   const currency = useJob()?.currency ?? 'USD';
+  const severalFloors = useSeveralFloors();
   const price = takeoff.lines.find((line) => line.code === 'money.price');
   const hours = takeoff.lines.find((line) => line.code === 'hours.crew');
   // What keeps a whole zone from a price; a cut that may not be made keeps only its own line.
@@ -37,6 +39,7 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
             )}
           </p>
           {takeoff.notices.includes('samplePrices') && <p className={css.sample}>{questionsText.sample}</p>}
+          {severalFloors && <p className={css.sample}>{takeoffText.onlyThisFloor}</p>}
           <div className={css.buttons}>
             <Button wide onClick={() => askWhy(price.key)}>
               {priceText.why}

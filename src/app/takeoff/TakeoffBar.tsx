@@ -47,9 +47,11 @@ export function TakeoffBar({ which, onWhich, takeoff }: TakeoffBarProps): ReactE
             {takeoffText.money}
           </Button>
         )}
-        <Button size="desk" onClick={() => openPanel('rates')}>
-          {takeoffText.rateBook}
-        </Button>
+        {hasMoney && (
+          <Button size="desk" onClick={() => openPanel('rates')}>
+            {takeoffText.rateBook}
+          </Button>
+        )}
         {hasMoney && (
           <Button size="desk" onClick={() => void copy()}>
             {takeoffText.copyCsv}
