@@ -13,6 +13,7 @@ import { defaultMoneyCells, defaultRateCells } from '../../src/takeoff/rates/def
 import { takeoffInline } from '../../src/takeoff/takeoffInline.ts';
 import { findingCells, FLOOR, rectangle } from '../support/jobPlans.ts';
 import { paperWords } from '../../src/words/paperWords.ts';
+import { ui } from '../../src/words/uiWords.ts';
 import { sillWords } from '../../src/words/surveyWords.ts';
 import { takeoffText } from '../../src/words/whyWords.ts';
 import { richJob } from '../support/richJob.ts';
@@ -204,4 +205,34 @@ test('a step is ticked off with the keyboard and stays ticked', async () => {
   await userEvent.keyboard(' ');
   await expect.element(first).toBeChecked();
   expect([...store.getState().keys()].filter((id) => id.startsWith('tick:'))).toHaveLength(1);
+});
+
+test('the map of a job in feet is drawn at a scale in feet; units changed, at none of the old ones', async () => {
+  start(applyCells(richJob(), [['job:test', 'units', 'imperial']]));
+  goTo('crew');
+  const scale = page.getByRole('combobox', { name: 'Scale' });
+  await scale.click();
+  expect(page.getByRole('option').elements()[1]?.textContent).toBe(`1/4" = 1' (1 : 48)`);
+  await page.getByRole('option', { name: `1/32" = 1' (1 : 384)` }).click();
+  await expect.poll(shownText).toContain(`1/32" = 1' (1 : 384) on Letter`);
+  store.commit('units', [['job:test', 'units', 'metric']]);
+  await expect.element(scale).toHaveTextContent('Largest that fits');
+  await expect.poll(shownText).toMatch(/1 : \d+ on Letter/);
+});
+
+test('an undo that another device has overtaken says so, and the button names the step before', async () => {
+  start(richJob());
+  goTo('prep');
+  store.commit('placeNote', [['job:test', 'site', 'mine']]);
+  store.commit('setField', [['job:test', 'name', 'mine']]);
+  store.commit('setField', [['job:test', 'name', 'theirs']], 'remote');
+  const undo = page.getByRole('button', { name: /^Undo/ });
+  await expect.element(undo).toBeVisible();
+  const newest = undo.element().getAttribute('aria-label');
+  await undo.click();
+  await expect.element(page.getByText(ui.overtaken)).toBeVisible();
+  await expect.poll(() => undo.element().getAttribute('aria-label')).not.toBe(newest);
+  await undo.click();
+  expect(store.getState().get('job:test')).toMatchObject({ name: 'theirs' });
+  expect(store.steps().undo).toEqual([]);
 });

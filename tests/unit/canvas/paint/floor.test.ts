@@ -237,4 +237,13 @@ describe('corner numbers', () => {
   });
 
   test('with several items picked nobody counts corners', () => expect(numbers(1, false)).toEqual([]));
+
+  test('where nothing is moved, as at the crew, the picked zone has none', () => {
+    const shown = (cornerNumbers: boolean): number =>
+      paintFloor(view, { ...look, pxPerMm: 1 }, { ...SHOW_ALL, picked: ['zone:z1'], cornerNumbers })
+        .picked.flatMap(({ prims }) => prims)
+        .filter(({ kind }) => kind === 'text').length;
+    expect(shown(true)).toBeGreaterThan(3);
+    expect(shown(false)).toBe(0);
+  });
 });
