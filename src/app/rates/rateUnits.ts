@@ -1,4 +1,4 @@
-import { M2_PER_FT2, M_PER_FT, type Units } from '../../model/units.ts';
+import { KG_M3_PER_LB_FT3, KG_PER_LB, M2_PER_FT2, M_PER_FT, type Units } from '../../model/units.ts';
 
 /** A rate is kept per square metre and metre; this is its unit on screen and what one of them is worth. */
 export interface RateUnit {
@@ -12,6 +12,8 @@ const starts = [
   ['m2 per ', 'ft2 per ', M2_PER_FT2],
   ['m/h', 'ft/h', M_PER_FT],
   ['m per ', 'ft per ', M_PER_FT],
+  ['kg per ', 'lb per ', KG_PER_LB],
+  ['kg/m3', 'lb/ft3', KG_M3_PER_LB_FT3],
 ] as const;
 
 export function rateUnit(unit: string, units: Units): RateUnit {

@@ -1,10 +1,12 @@
 import { codeWords } from './codeWords.ts';
 import { unitOnScreen } from './showQuantity.ts';
+import { textInUnits } from './textInUnits.ts';
 import { passName } from '../prep/passName.ts';
 import { zoneName, zoneNumber } from '../prep/zoneNames.ts';
 import type { RecordId } from '../../model/cell.ts';
 import { onFloor, recordOf, recordsOf, type Doc, type Held } from '../../model/doc.ts';
 import { isRecordId } from '../../model/id.ts';
+import type { Units } from '../../model/units.ts';
 import type { Line, Term } from '../../takeoff/line.ts';
 import type { TableRow } from '../../takeoff/lineTable.ts';
 import { findingRowOf } from '../../takeoff/rates/findings.ts';
@@ -22,7 +24,7 @@ export interface Names {
   term(term: Term): string;
 }
 
-export function namesIn(doc: Doc, floor: RecordId | null): Names {
+export function namesIn(doc: Doc, floor: RecordId | null, units: Units): Names {
   function zoneRecord(zone: string): Held<'zone'> | null {
     if (zone !== 'rest') return recordOf(doc, 'zone', zone as RecordId);
     const zones = floor ? onFloor(doc, 'zone', floor) : [];
@@ -32,15 +34,16 @@ export function namesIn(doc: Doc, floor: RecordId | null): Names {
     const record = zoneRecord(zone);
     return record ? whyText.zone(zoneNumber(record)) : whyText.rest;
   }
+  const title = (code: string): string => textInUnits(codeWords(code), units);
   const of = (parts: readonly string[]): string[] => parts.map((part) => nameOf(part, doc));
 
   return {
     line({ key, code, zone }) {
       // A figure that adds lines up has all their keys: it is named by its code alone.
       const apart = key.includes(' + ') ? [] : key.split('|').slice(2);
-      return [codeWords(code), ...of(apart), ...(zone === null ? [] : [zonePhrase(zone)])].join(', ');
+      return [title(code), ...of(apart), ...(zone === null ? [] : [zonePhrase(zone)])].join(', ');
     },
-    row: ({ key, code }) => [codeWords(code), ...of(key.split('|').slice(1))].join(', '),
+    row: ({ key, code }) => [title(code), ...of(key.split('|').slice(1))].join(', '),
     zone(zone) {
       if (zone === null) return whyText.whole;
       const record = zoneRecord(zone);
@@ -50,8 +53,9 @@ export function namesIn(doc: Doc, floor: RecordId | null): Names {
     term({ name }) {
       // Terms that are lines of their own carry a key: code, zone, and what it is of.
       const [code = '', zone, ...apart] = name.split('|');
-      if (zone === undefined) return sentenceStart(nameOf(name, doc));
-      return [codeWords(code), ...of(apart), ...(zone === 'floor' ? [] : [zonePhrase(zone)])].join(', ');
+      if (zone === undefined)
+        return sentenceStart(isRecordId(name) ? nameOf(name, doc) : textInUnits(nameOf(name, doc), units));
+      return [title(code), ...of(apart), ...(zone === 'floor' ? [] : [zonePhrase(zone)])].join(', ');
     },
   };
 }

@@ -1,3 +1,4 @@
+import { rateUnit } from '../rates/rateUnits.ts';
 import { minorDigits } from '../../model/money.ts';
 import {
   showAreaRate,
@@ -24,7 +25,7 @@ const superscripts: Readonly<Record<string, string>> = {
 
 /** Square and cubic units as they are set on screen. */
 export function unitOnScreen(unit: string): string {
-  return superscripts[unit] ?? unit.replace('m2', 'm²').replace('ft2', 'ft²').replace('m3', 'm³');
+  return superscripts[unit] ?? unit.replace('m2', 'm²').replace('ft2', 'ft²').replace('m3', 'm³').replace('ft3', 'ft³');
 }
 
 /** An amount with its sign, whole units on screen. */
@@ -60,11 +61,19 @@ function trimmed(value: number): string {
   return text.replace(/0+$/, '').replace(/\.$/, '');
 }
 
+/** What one bag, set or wheel is good for; converted it has no more places than it is known to. */
+function asRated(value: number, unit: string, units: Units): Figure {
+  const shown = rateUnit(unit, units);
+  if (shown.unit === unit) return { figure: trimmed(value), unit };
+  const converted = value / shown.worth;
+  return { figure: showNumber(converted, Math.abs(converted) < 10 ? 1 : 0), unit: shown.unit };
+}
+
 /** A quantity of a takeoff line or term, in the units of the screen. Money is in minor units of `currency`. */
 export function showQuantity(value: number, unit: string, units: Units, currency: string): Figure {
   if (unit === 'money' || unit === 'minor') return { figure: moneyOnScreen(value, currency), unit: '' };
   const show = byUnit[unit];
-  const figure = show ? show(value, units) : { figure: trimmed(value), unit };
+  const figure = show ? show(value, units) : asRated(value, unit, units);
   return { figure: figure.figure, unit: unitOnScreen(figure.unit) };
 }
 

@@ -1,7 +1,8 @@
 import { namesIn, type Names } from './names.ts';
-import { useDoc, useFloor } from '../plan.ts';
+import { useDoc, useFloor, useUnits } from '../plan.ts';
 
 export function useNames(): Names {
   const floor = useFloor();
-  return useDoc((doc) => namesIn(doc, floor?.id ?? null));
+  const units = useUnits();
+  return useDoc((doc) => namesIn(doc, floor?.id ?? null, units));
 }

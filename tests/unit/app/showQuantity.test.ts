@@ -1,6 +1,6 @@
 /** Figures of the takeoff table. Expected values by hand; 1 gal = 3.785411784 L (NIST SP 811, table B.9). */
 import { describe, expect, test } from 'vitest';
-import { showInRow, unitShown } from '../../../src/app/takeoff/showQuantity.ts';
+import { showInRow, showQuantity, unitShown } from '../../../src/app/takeoff/showQuantity.ts';
 
 describe('a figure stands in the unit that is named beside its row', () => {
   test.each([
@@ -21,4 +21,15 @@ describe('a figure stands in the unit that is named beside its row', () => {
     expect(showInRow(0.5, 'm2', 'metric', 'USD')).toBe('0.50');
     expect(showInRow(394.2, 'kg', 'metric', 'USD')).toBe('394');
   });
+});
+
+// 1 m2 = 10.7639 ft2 and 1 kg = 2.20462 lb (NIST SP 811): 120 m2 = 1291.7 ft2, 20 kg = 44.1 lb.
+test.each([
+  [120, 'm2 per wheel', '1,292', 'ft² per wheel'],
+  [20, 'kg per bag', '44', 'lb per bag'],
+  [2400, 'kg/m3', '150', 'lb/ft³'],
+  [2, 'sets', '2', 'sets'],
+])('%f %s in feet', (value, unit, figure, shown) => {
+  expect(showQuantity(value, unit, 'imperial', 'USD')).toEqual({ figure, unit: shown });
+  expect(showQuantity(1.5, unit, 'metric', 'USD').figure).toBe('1.5');
 });

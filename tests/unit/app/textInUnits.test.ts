@@ -1,0 +1,14 @@
+/** Measures inside the names of takeoff lines and terms. 1 ft = 0.3048 m, 1 in = 25.4 mm (NIST SP 811); sums by hand. */
+import { expect, test } from 'vitest';
+import { textInUnits } from '../../../src/app/takeoff/textInUnits.ts';
+
+test.each([
+  ['Cracks, static, 0.3 to 6 mm', 'Cracks, static, 0.012 to 0.24 in'],
+  ['Cracks, static, over 6 mm', 'Cracks, static, over 0.24 in'],
+  ['Room size, for 42.8 m2', 'Room size, for 461 ft2'],
+  ['Obstructions, 2.7 in 100 m2', 'Obstructions, 2.5 in 1,000 ft2'],
+  ['Net floor', 'Net floor'],
+])('%s', (metric, imperial) => {
+  expect(textInUnits(metric, 'imperial')).toBe(imperial);
+  expect(textInUnits(metric, 'metric')).toBe(metric);
+});
