@@ -134,17 +134,6 @@ function sum(ranges: readonly Range[]): Range {
   });
 }
 
-/**
- * The sum of a code over the zones, or what the whole floor says of it. A code that ends in a dot stands for all that
- * begin with it (`crack.`). Zero when no line has it.
- */
-export function totalOf(takeoff: Takeoff, code: string): Range {
-  const is = (line: Line): boolean => (code.endsWith('.') ? line.code.startsWith(code) : line.code === code);
-  const lines = takeoff.lines.filter(is);
-  const whole = lines.filter((line) => line.zone === null);
-  return sum((whole.length > 0 ? whole : lines).map((line) => line.quantity));
-}
-
 /** Crew hours of one zone; null when it is held or not on the slab. */
 export function zoneHours(takeoff: Takeoff, zone: string): Range | null {
   return takeoff.lines.find((line) => line.code === 'hours.zone' && line.zone === zone)?.quantity ?? null;

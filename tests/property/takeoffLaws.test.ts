@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Doc } from '../../src/model/doc.ts';
 import type { Range } from '../../src/takeoff/line.ts';
 import { evaluate } from '../../src/takeoff/formula.ts';
-import { totalOf } from '../../src/takeoff/lineTable.ts';
+import { totalOf } from '../support/totalOf.ts';
 import { logLinear } from '../../src/takeoff/scaleFactors.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { crackCells, docOf, FLOOR, jobCells, rectangle, restCells, slabCells, zoneCells } from '../support/jobPlans.ts';

@@ -5,7 +5,7 @@ import { sillFigure } from '../../../src/app/survey/sillItems.ts';
 import { codeWords } from '../../../src/app/takeoff/codeWords.ts';
 import { whyKey, whyLine } from '../../../src/app/takeoff/whyLine.ts';
 import { figureText } from '../../../src/model/showNumber.ts';
-import { totalOf } from '../../../src/takeoff/lineTable.ts';
+import { totalOf } from '../../support/totalOf.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { docOf, FLOOR, jobCells, record, rectangle, slabCells } from '../../support/jobPlans.ts';
 import { richJob } from '../../support/richJob.ts';

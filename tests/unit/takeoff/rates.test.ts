@@ -5,7 +5,6 @@ import { checkRecord } from '../../../src/model/records/all.ts';
 import { partOf } from '../../../src/model/parts.ts';
 import { abrasives } from '../../../src/takeoff/rates/abrasives.ts';
 import { book } from '../../../src/takeoff/rates/book.ts';
-import { crackRows } from '../../../src/takeoff/rates/cracks.ts';
 import { defaultMoneyCells, defaultRateCells } from '../../../src/takeoff/rates/defaults.ts';
 import { findingRows } from '../../../src/takeoff/rates/findings.ts';
 import { machineBodies } from '../../../src/takeoff/rates/machineBodies.ts';
@@ -37,15 +36,8 @@ describe('the rate book', () => {
     }
   });
 
-  test('tables of methods, systems, cracks, abrasives and findings name listed sources', () => {
-    const rows = [
-      ...systems,
-      ...crackRows,
-      ...abrasives,
-      ...findingRows,
-      ...machineBodies,
-      ...methods.map((row) => row.cspFrom),
-    ];
+  test('tables of methods, systems, abrasives and findings name listed sources', () => {
+    const rows = [...systems, ...abrasives, ...findingRows, ...machineBodies, ...methods.map((row) => row.cspFrom)];
     for (const row of rows) expect(isNamed(row.source), row.source).toBe(true);
   });
 
