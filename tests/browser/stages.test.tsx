@@ -211,8 +211,10 @@ test('the map of a job in feet is drawn at a scale in feet; units changed, at no
   start(applyCells(richJob(), [['job:test', 'units', 'imperial']]));
   goTo('crew');
   const scale = page.getByRole('combobox', { name: 'Scale' });
+  // The sheet of this job is there, and not that of the job before it.
+  await expect.poll(shownText).toContain(' on Letter');
   await scale.click();
-  expect(page.getByRole('option').elements()[1]?.textContent).toBe(`1/4" = 1' (1 : 48)`);
+  await expect.poll(() => page.getByRole('option').elements()[1]?.textContent).toBe(`1/4" = 1' (1 : 48)`);
   await page.getByRole('option', { name: `1/32" = 1' (1 : 384)` }).click();
   await expect.poll(shownText).toContain(`1/32" = 1' (1 : 384) on Letter`);
   store.commit('units', [['job:test', 'units', 'metric']]);
