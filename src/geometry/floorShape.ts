@@ -64,6 +64,8 @@ export interface PatchShape {
 /** A zone; later in the list lies on top and wins where two overlap. */
 export interface ZoneShape extends PatchShape {
   readonly machine: string | null;
+  /** Smaller machines that work what the one before left, in their order. */
+  readonly followedBy?: readonly string[];
 }
 
 /** One machine: `headRadiusMm` is half its cut width. */
@@ -79,6 +81,8 @@ export interface MachineShape {
   readonly lapMm: number;
   /** Least clear width it passes: max(2(r + c), body width, smallest opening). */
   readonly passageMm: number;
+  /** Radius of the circle it turns in; absent: on the spot. */
+  readonly turningRadiusMm?: number;
   readonly heightMm: number;
 }
 
@@ -90,6 +94,7 @@ export interface FloorShape {
   readonly zones: readonly ZoneShape[];
   /** Machine of the rest of the slab, which no zone covers. */
   readonly restMachine: string | null;
+  readonly restFollowedBy?: readonly string[];
   readonly findings: readonly PatchShape[];
   readonly lines: readonly LineShape[];
   readonly machines: readonly MachineShape[];
@@ -111,6 +116,16 @@ export interface FaceMetres {
   readonly hidden: number;
 }
 
+/** The place that keeps a machine out: free width between two faces, and what it needs. */
+export interface NarrowGap {
+  readonly machine: string;
+  readonly widthMm: number;
+  readonly needsMm: number;
+  /** The two faces' ends of the width, to draw it. */
+  readonly from: Point;
+  readonly to: Point;
+}
+
 export interface TightPiece {
   readonly kind: 'cutOff' | 'gap';
   readonly areaM2: number;
@@ -121,6 +136,30 @@ export interface TightPiece {
   readonly blockedBy: { readonly passage: Passage; readonly needsMm: number; readonly what: 'width' | 'height' } | null;
   /** A face that it lies along and that the head keeps so far off that hand area is left and no strip: a drop. */
   readonly keptOff?: { readonly kind: Exclude<FaceKind, 'run'>; readonly clearanceMm: number } | null;
+  /** Where no passage is the reason: the narrowest place of the piece, or between it and reached floor. */
+  readonly gap?: NarrowGap | null;
+}
+
+/** What one machine of a zone's cascade works, after those before it. */
+export interface MachineField {
+  readonly machine: string;
+  readonly areaM2: number;
+  readonly region: Region;
+}
+
+/** Areas of one zone where just these findings lie over each other. */
+export interface FindingParts {
+  readonly findings: readonly string[];
+  readonly fieldM2: number;
+  readonly stripM2: number;
+  readonly tightM2: number;
+}
+
+/** Metres of one line in the parts of a zone. */
+export interface LineParts {
+  readonly fieldM: number;
+  readonly stripM: number;
+  readonly tightM: number;
 }
 
 /** Everything of one zone, or of the rest of the slab (id REST). */
@@ -128,16 +167,22 @@ export interface ZoneMeasure {
   readonly id: string;
   readonly machine: string | null;
   readonly netM2: number;
+  /** All machines of the cascade together; each alone in `fields`. */
   readonly fieldM2: number;
   readonly stripM2: number;
   readonly tightM2: number;
   readonly cutOffM2: number;
+  /** Strip that a machine's head covers as well. */
+  readonly lapM2?: number;
+  readonly fields?: readonly MachineField[];
   readonly faces: FaceMetres;
   /** Corners of hard faces beside machine field; inner ones are finished by hand. */
   readonly innerCorners: number;
   readonly outerCorners: number;
   readonly lengthM: Readonly<Record<string, number>>;
   readonly findingM2: Readonly<Record<string, number>>;
+  readonly lineParts?: Readonly<Record<string, LineParts>>;
+  readonly findingParts?: readonly FindingParts[];
   /** Solids that stand in this zone by the larger part of their outline, with their plan area. */
   readonly solids: readonly string[];
   readonly net: Region;
