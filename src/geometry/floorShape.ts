@@ -124,6 +124,13 @@ export interface NarrowGap {
   /** The two faces' ends of the width, to draw it. */
   readonly from: Point;
   readonly to: Point;
+  /** What stands on either side: kind of face, and id of what the face belongs to. */
+  readonly sides?: readonly [GapSide, GapSide];
+}
+
+export interface GapSide {
+  readonly kind: Exclude<FaceKind, 'run'>;
+  readonly of: string;
 }
 
 export interface TightPiece {
