@@ -9,6 +9,7 @@ export type Doc = ReadonlyMap<RecordId, Fields>;
 export type Held<T extends RecordType> = RecordOf<T> & { readonly id: `${T}:${string}` };
 
 export const EMPTY_DOC: Doc = new Map();
+const NONE: readonly object[] = [];
 
 /** A new plan with the cells written; records that nothing changes keep their identity. */
 export function applyCells(doc: Doc, cells: readonly Cell[]): Doc {
@@ -28,6 +29,8 @@ export function applyCells(doc: Doc, cells: readonly Cell[]): Doc {
   for (const [id, fields] of fresh) {
     if (Object.keys(fields).length === 0) next.delete(id);
   }
+  const index = indexOf.get(doc);
+  if (index) indexOf.set(next, indexAfter(index, next, fresh.keys()));
   return next;
 }
 
@@ -45,7 +48,10 @@ export function cellsBefore(doc: Doc, cells: readonly Cell[]): Cell[] {
 }
 
 const heldOf = new WeakMap<Fields, object>();
-const indexOf = new WeakMap<Doc, Map<string, readonly object[]>>();
+/** Lists by type. A list that no change has touched is the same list in the next plan. */
+type TypeIndex = ReadonlyMap<string, readonly object[]>;
+const indexOf = new WeakMap<Doc, TypeIndex>();
+const floorsOf = new WeakMap<readonly object[], Map<string, readonly object[]>>();
 
 function hold(id: RecordId, fields: Fields): object {
   let held = heldOf.get(fields);
@@ -62,10 +68,11 @@ function byOrder(a: object, b: object): number {
   const left = x.order ?? '';
   const right = y.order ?? '';
   if (left !== right) return left < right ? -1 : 1;
+  if (x.id === y.id) return 0;
   return x.id < y.id ? -1 : 1;
 }
 
-function indexByType(doc: Doc): Map<string, readonly object[]> {
+function indexByType(doc: Doc): TypeIndex {
   const known = indexOf.get(doc);
   if (known) return known;
   const lists = new Map<string, object[]>();
@@ -81,9 +88,39 @@ function indexByType(doc: Doc): Map<string, readonly object[]> {
   return lists;
 }
 
+/** The index of a plan from that of the plan before: only lists with a touched record are made anew. */
+function indexAfter(was: TypeIndex, next: Doc, touched: Iterable<RecordId>): TypeIndex {
+  const idsByType = new Map<string, RecordId[]>();
+  for (const id of touched) {
+    const type = typeOf(id);
+    const ids = idsByType.get(type);
+    if (ids) ids.push(id);
+    else idsByType.set(type, [id]);
+  }
+  const index = new Map(was);
+  for (const [type, ids] of idsByType) index.set(type, listAfter(was.get(type) ?? NONE, next, ids));
+  return index;
+}
+
+function listAfter(was: readonly object[], next: Doc, touched: readonly RecordId[]): readonly object[] {
+  const fresh = touched.flatMap((id) => {
+    const fields = next.get(id);
+    return fields && fields['gone'] !== true ? [hold(id, fields)] : [];
+  });
+  const [only] = fresh;
+  if (only && touched.length === 1) {
+    // A drag asks for this sixty times a second: a record that keeps its place needs no sorting.
+    const at = was.findIndex((held) => byOrder(held, only) === 0);
+    if (at >= 0) return was.with(at, only);
+  }
+  const changed = new Set<string>(touched);
+  const others = was.filter((held) => !changed.has((held as { id: string }).id));
+  return [...others, ...fresh].sort(byOrder);
+}
+
 /** All records of one type that are not gone, in paint order. The list is shared: do not change it. */
 export function recordsOf<T extends RecordType>(doc: Doc, type: T): readonly Held<T>[] {
-  return (indexByType(doc).get(type) ?? []) as readonly Held<T>[];
+  return (indexByType(doc).get(type) ?? NONE) as readonly Held<T>[];
 }
 
 /** One record, or null when it is missing, gone, or of another type. */
@@ -94,9 +131,16 @@ export function recordOf<T extends RecordType>(doc: Doc, type: T, id: string | n
   return hold(id as RecordId, fields) as Held<T>;
 }
 
-/** The items of one floor, of one type. */
+/** The items of one floor, of one type: the same list as long as no record of the type changes. */
 export function onFloor<T extends RecordType>(doc: Doc, type: T, floor: string): readonly Held<T>[] {
-  return recordsOf(doc, type).filter((record) => (record as { floor?: string }).floor === floor);
+  const list = recordsOf(doc, type);
+  const byFloor = floorsOf.get(list) ?? new Map<string, readonly object[]>();
+  floorsOf.set(list, byFloor);
+  const known = byFloor.get(floor);
+  if (known) return known as readonly Held<T>[];
+  const items = list.filter((record) => (record as { floor?: string }).floor === floor);
+  byFloor.set(floor, items);
+  return items;
 }
 
 /** Cells that write every field of a new record. */

@@ -9,11 +9,13 @@ import type {
   SlabShape,
   SolidShape,
   WallShape,
+  ZoneShape,
 } from '../geometry/floorShape.ts';
 import { formRing } from '../geometry/formRing.ts';
 import { corner } from '../geometry/ring.ts';
 import { distance } from '../geometry/point.ts';
 import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
+import { keptIfSame, keptList, keptOf, keptOfTwo } from './keptShapes.ts';
 import type { Machine } from '../model/records/machine.ts';
 import type { Edge } from '../model/records/slab.ts';
 import { prepOfFloor, type PlannedMachine, type ZonePrep } from './prep.ts';
@@ -25,23 +27,31 @@ import { gapRing, wallBodies } from './wallBody.ts';
  *   none, outOfScope   taken off the net floor, its faces are hard (something stands there either way)
  *   byHand             the same for the machine; its area is counted apart as hand area (takeoff/spotLines.ts)
  *   clearedBefore      floor like any other
+ *
+ * A record that has not changed gives the very same shape again, and a list of such records the very same list.
  */
 export function planShape(doc: Doc, floor: string): FloorShape {
   const preps = prepOfFloor(doc, floor);
   const drawn = preps.filter((prep) => prep.zone !== 'rest');
   return {
-    slabs: onFloor(doc, 'slab', floor).map(slabShape),
-    walls: onFloor(doc, 'wall', floor).flatMap((wall) => wallShapes(doc, wall)),
-    solids: onFloor(doc, 'obstruction', floor).map(solidShape),
-    outOfScope: onFloor(doc, 'outOfScope', floor).map(patchShape),
+    slabs: slabShapes(onFloor(doc, 'slab', floor)),
+    walls: wallsOf(onFloor(doc, 'wall', floor), recordsOf(doc, 'opening')),
+    solids: solidShapes(onFloor(doc, 'obstruction', floor)),
+    outOfScope: patchShapes(onFloor(doc, 'outOfScope', floor)),
     zones: drawn.flatMap((prep) => zoneShape(prep)),
     restMachine: preps.find((prep) => prep.zone === 'rest')?.machine?.id ?? null,
-    findings: onFloor(doc, 'finding', floor).map(patchShape),
-    lines: [...onFloor(doc, 'crack', floor), ...onFloor(doc, 'joint', floor)].map(lineShape),
+    findings: patchShapes(onFloor(doc, 'finding', floor)),
+    lines: linesOf(onFloor(doc, 'crack', floor), onFloor(doc, 'joint', floor)),
     machines: machineShapes(preps),
-    entrances: onFloor(doc, 'entrance', floor).map(({ id, at, widthMm, heightMm }) => ({ id, at, widthMm, heightMm })),
+    entrances: entranceShapes(onFloor(doc, 'entrance', floor)),
   };
 }
+
+const slabShapes = keptList(slabShape);
+const solidShapes = keptList(solidShape);
+const patchShapes = keptList(patchShape);
+const lineShapes = keptList(lineShape);
+const entranceShapes = keptList(({ id, at, widthMm, heightMm }: Held<'entrance'>) => ({ id, at, widthMm, heightMm }));
 
 /** How an edge of a slab meets a machine: open edges run on and doorways stop, unless said otherwise. */
 export function faceOf(edge: Edge): Exclude<FaceKind, 'obstruction'> {
@@ -80,8 +90,29 @@ function slabShape(slab: Held<'slab'>): SlabShape {
   };
 }
 
-function wallShapes(doc: Doc, wall: Held<'wall'>): WallShape[] {
-  const openings = recordsOf(doc, 'opening').filter((opening) => opening.wall === wall.id);
+/** A wall with what is let into it. */
+interface WalledIn {
+  readonly wall: Held<'wall'>;
+  readonly openings: readonly Held<'opening'>[];
+}
+
+const openingsByWall = keptOf((openings: readonly Held<'opening'>[]) => {
+  const byWall = new Map<string, Held<'opening'>[]>();
+  for (const opening of openings) {
+    const list = byWall.get(opening.wall);
+    if (list) list.push(opening);
+    else byWall.set(opening.wall, [opening]);
+  }
+  return byWall;
+});
+const sameWall = keptIfSame<Held<'wall'>, WalledIn>();
+const wallShapesOf = keptOf(wallShapes);
+const wallsOf = keptOfTwo((walls: readonly Held<'wall'>[], openings: readonly Held<'opening'>[]): WallShape[] => {
+  const byWall = openingsByWall(openings);
+  return walls.flatMap((wall) => wallShapesOf(sameWall(wall, { wall, openings: byWall.get(wall.id) ?? [] })));
+});
+
+function wallShapes({ wall, openings }: WalledIn): WallShape[] {
   const gaps = openings.flatMap(({ id, atMm, widthMm, heightMm }) => {
     const ring = gapRing(wall.path, wall.thicknessMm, atMm, atMm + widthMm);
     return ring ? [{ passage: { id, widthMm, heightMm }, ring }] : [];
@@ -105,9 +136,16 @@ function lineShape(record: { readonly id: string; readonly path: Ring }): LineSh
   return { id: record.id, path: record.path };
 }
 
-function zoneShape(prep: ZonePrep): FloorShape['zones'] {
-  const ring = prep.record?.ring;
-  return ring ? [{ id: prep.zone, ring, machine: prep.machine?.id ?? null }] : [];
+const linesOf = keptOfTwo((cracks: readonly Held<'crack'>[], joints: readonly Held<'joint'>[]): LineShape[] => [
+  ...lineShapes(cracks),
+  ...lineShapes(joints),
+]);
+
+const sameZone = keptIfSame<Held<'zone'>, ZoneShape>();
+
+function zoneShape({ zone, record, machine }: ZonePrep): FloorShape['zones'] {
+  const ring = record?.ring;
+  return record && ring ? [sameZone(record, { id: zone, ring, machine: machine?.id ?? null })] : [];
 }
 
 function machineShapes(preps: readonly ZonePrep[]): MachineShape[] {
@@ -116,16 +154,14 @@ function machineShapes(preps: readonly ZonePrep[]): MachineShape[] {
   return [...used.values()].map(machineShape);
 }
 
-function machineShape(machine: PlannedMachine): MachineShape {
-  return {
-    id: machine.id,
-    headRadiusMm: machine.cutWidthMm / 2,
-    clearanceMm: machine.clearanceMm,
-    lapMm: machine.lapMm,
-    passageMm: passageMm(machine),
-    heightMm: machine.heightMm,
-  };
-}
+const machineShape = keptOf((machine: PlannedMachine): MachineShape => ({
+  id: machine.id,
+  headRadiusMm: machine.cutWidthMm / 2,
+  clearanceMm: machine.clearanceMm,
+  lapMm: machine.lapMm,
+  passageMm: passageMm(machine),
+  heightMm: machine.heightMm,
+}));
 
 /** Least clear width that a machine passes, mm: its head with the clearance on both sides, its body, the book's opening. */
 export function passageMm(machine: Machine): number {

@@ -73,9 +73,16 @@ function machineOf(doc: Doc, id: RecordId | null, method: string): PlannedMachin
   return named ?? standIn(method);
 }
 
+const standIns = new Map<string, PlannedMachine | null>();
+
+/** The book does not change: a stand-in is the same object each time. */
 function standIn(method: string): PlannedMachine | null {
+  const known = standIns.get(method);
+  if (known !== undefined) return known;
   const machine = defaultMachine(method);
-  return machine ? { ...machine, id: `book:${method}` } : null;
+  const stand = machine ? { ...machine, id: `book:${method}` } : null;
+  standIns.set(method, stand);
+  return stand;
 }
 
 function firstPass(doc: Doc): PlannedPass {

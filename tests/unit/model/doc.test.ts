@@ -59,6 +59,45 @@ describe('cells', () => {
   });
 });
 
+describe('lists by kind', () => {
+  const crack = (id: `crack:${string}`, order: string, floor: `floor:${string}` = 'floor:a') =>
+    cellsFor(id, {
+      floor,
+      tag: id,
+      order,
+      path: [
+        [0, 0],
+        [1, 1],
+      ],
+      widthMm: null,
+      depthMm: null,
+      behaviour: 'notJudged',
+    });
+  const before = applyCells(everyKind, [...crack('crack:x', '3'), ...crack('crack:y', '1'), ...crack('crack:z', '2')]);
+  const plain = (doc: typeof before) => new Map(doc);
+
+  it.each([
+    ['a field', [['crack:x', 'widthMm', 3]]],
+    ['another order', [['crack:x', 'order', '0i']]],
+    ['one more', crack('crack:w', '15')],
+    ['one gone', [['crack:y', 'gone', true]]],
+    ['one taken out', Object.keys(before.get('crack:y') ?? {}).map((slot) => ['crack:y', slot, undefined])],
+    ['another floor', [['crack:z', 'floor', 'floor:b']]],
+  ] as const)('after %s are those of a plan that is read afresh', (_what, cells) => {
+    onFloor(before, 'crack', 'floor:a');
+    const after = applyCells(before, cells as Parameters<typeof applyCells>[1]);
+    expect(recordsOf(after, 'crack')).toEqual(recordsOf(plain(after), 'crack'));
+    expect(onFloor(after, 'crack', 'floor:a')).toEqual(onFloor(plain(after), 'crack', 'floor:a'));
+  });
+
+  it('stay the same lists while nothing of their kind changes', () => {
+    const [zones, cracks] = [onFloor(before, 'zone', 'floor:a'), onFloor(before, 'crack', 'floor:a')];
+    const after = applyCells(before, [['crack:x', 'widthMm', 3]]);
+    expect(onFloor(after, 'zone', 'floor:a')).toBe(zones);
+    expect(onFloor(after, 'crack', 'floor:a')).not.toBe(cracks);
+  });
+});
+
 describe('ids', () => {
   it('are made of the bytes given, twelve letters each, skipping bytes that would favour some', () => {
     let next = 250;

@@ -4,7 +4,17 @@ import { formRing } from '../../../src/geometry/formRing.ts';
 import { defaultMachine } from '../../../src/takeoff/fleet.ts';
 import { faceOf, passageMm, planShape } from '../../../src/takeoff/planShape.ts';
 import { gapRing, wallBodies } from '../../../src/takeoff/wallBody.ts';
-import { docOf, FLOOR, jobCells, record, rectangle, slabCells, zoneCells } from '../../support/jobPlans.ts';
+import {
+  docOf,
+  FLOOR,
+  jobCells,
+  record,
+  rectangle,
+  set,
+  slabCells,
+  withCells,
+  zoneCells,
+} from '../../support/jobPlans.ts';
 
 describe('wall bodies', () => {
   test('a straight wall is its length times its thickness, butt ends', () => {
@@ -103,3 +113,46 @@ function machine() {
   if (!small) throw new Error('no machine');
   return small;
 }
+
+describe('what has not changed', () => {
+  const wall = record('wall:w', { floor: FLOOR, tag: 'W1', path: [[0, 2_000], [3_000, 2_000]], thicknessMm: 150 }); // prettier-ignore
+  const door = record('opening:d', { wall: 'wall:w', tag: 'D1', atMm: 500, widthMm: 900, heightMm: 2_000 });
+  const doc = docOf(
+    jobCells(),
+    slabCells(rectangle(8_000, 6_000)),
+    wall,
+    door,
+    zoneCells('zone:z', rectangle(4_000, 4_000)),
+    record('obstruction:b', {
+      floor: FLOOR,
+      tag: 'B1',
+      kind: 'column',
+      shape: { form: 'circle', at: [6_000, 3_000], diameterMm: 400 },
+      under: 'none',
+    }),
+    record('crack:c', { floor: FLOOR, tag: 'C1', path: [[1_000, 1_000], [2_000, 1_500]], widthMm: null, depthMm: null, behaviour: 'notJudged' }), // prettier-ignore
+    record('crack:d', { floor: FLOOR, tag: 'C2', path: [[1_000, 5_000], [2_000, 5_500]], widthMm: null, depthMm: null, behaviour: 'notJudged' }), // prettier-ignore
+  );
+  const before = planShape(doc, FLOOR);
+
+  test('has the very same shape when something else has: the engine goes by that', () => {
+    const after = planShape(withCells(doc, set('crack:c', 'path', rectangle(500, 500))), FLOOR);
+    expect(after.lines[0]).not.toBe(before.lines[0]);
+    expect(after.lines[1]).toBe(before.lines[1]);
+    for (const list of ['slabs', 'walls', 'solids', 'findings', 'outOfScope', 'entrances'] as const)
+      expect(after[list], list).toBe(before[list]);
+    expect(after.zones[0]).toBe(before.zones[0]);
+    expect(after.machines[0]).toBe(before.machines[0]);
+  });
+
+  test('a wall is another when its opening is, a zone when its machine is', () => {
+    const moved = planShape(withCells(doc, set('opening:d', 'atMm', 900)), FLOOR);
+    expect(moved.walls[0]).not.toBe(before.walls[0]);
+    expect(moved.walls[0]?.gaps[0]?.ring).not.toEqual(before.walls[0]?.gaps[0]?.ring);
+    expect(moved.solids).toBe(before.solids);
+    const fleet = record('machine:m', { ...(defaultMachine('grinder_large') ?? expect.fail()) });
+    const other = planShape(withCells(doc, fleet), FLOOR);
+    expect(other.zones[0]).not.toBe(before.zones[0]);
+    expect(other.zones[0]?.machine).toBe('machine:m');
+  });
+});
