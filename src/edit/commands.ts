@@ -1,5 +1,6 @@
 import type { Json } from '../model/cell.ts';
 import { addCorner } from './addCorner.ts';
+import { addFollower } from './addFollower.ts';
 import { addMachine } from './addMachine.ts';
 import { addOpening } from './addOpening.ts';
 import { answerQuestion } from './answerQuestion.ts';
@@ -15,6 +16,7 @@ import { drawWall } from './drawWall.ts';
 import { drawZone } from './drawZone.ts';
 import { moveCorner } from './moveCorner.ts';
 import { moveEdge } from './moveEdge.ts';
+import { moveFollower } from './moveFollower.ts';
 import { moveRecords } from './moveRecords.ts';
 import { newFloor } from './newFloor.ts';
 import { placeEntrance } from './placeEntrance.ts';
@@ -25,6 +27,7 @@ import { placeReading } from './placeReading.ts';
 import { recordClearance } from './recordClearance.ts';
 import { recordTick } from './recordTick.ts';
 import { removeCorner } from './removeCorner.ts';
+import { removeFollower } from './removeFollower.ts';
 import { removeRecords } from './removeRecords.ts';
 import { reorder } from './reorder.ts';
 import { replacePage } from './replacePage.ts';
@@ -42,6 +45,7 @@ import { truePage } from './truePage.ts';
 /** Every way a plan can change, by name. The name is the label of its undo step. */
 export const commands: Readonly<Record<string, Command<Json>>> = {
   addCorner,
+  addFollower,
   addMachine,
   addOpening,
   answerQuestion,
@@ -56,6 +60,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   drawZone,
   moveCorner,
   moveEdge,
+  moveFollower,
   moveRecords,
   newFloor,
   placeEntrance,
@@ -66,6 +71,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   recordClearance,
   recordTick,
   removeCorner,
+  removeFollower,
   removeRecords,
   reorder,
   replacePage,

@@ -14,7 +14,8 @@ export const removeRecords: Command<RemoveRecordsArgs> = {
     const floorsGoing = ids.filter((id) => typeOf(id) === 'floor').length;
     if (floorsGoing > 0 && floorsGoing >= recordsOf(doc, 'floor').length) return 'lastFloor';
     const used = recordsOf(doc, 'pass').some((pass) => pass.machine !== null && ids.includes(pass.machine));
-    return used ? 'machineInUse' : null;
+    const follows = recordsOf(doc, 'recipe').some((recipe) => recipe.followedBy?.some((id) => ids.includes(id)));
+    return used || follows ? 'machineInUse' : null;
   },
   write: (doc, { ids }) => ids.flatMap((id) => goneCells(doc, id, ids)),
 };

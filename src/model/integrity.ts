@@ -1,4 +1,4 @@
-import type { RecordId } from './cell.ts';
+import type { Json, RecordId } from './cell.ts';
 import { typeOf } from './cell.ts';
 import type { Doc } from './doc.ts';
 import type { RecordType } from './records/all.ts';
@@ -46,6 +46,7 @@ export const linksOf: Readonly<Partial<Record<RecordType, Links>>> = {
   joint: onFloor,
   finding: onFloor,
   zone: { ...onFloor, phase: { as: 'target', to: ['phase'] }, recipe: { as: 'target', to: ['recipe'] } },
+  recipe: { followedBy: { as: 'target', to: ['machine'] } },
   pass: { recipe: { as: 'parent', to: ['recipe'] }, machine: { as: 'target', to: ['machine'] } },
   phase: { floor: { as: 'target', to: ['floor'] } },
   alternate: { zone: { as: 'parent', to: ['zone'] }, recipe: { as: 'target', to: ['recipe'] } },
@@ -67,6 +68,11 @@ function linkFault(doc: Doc, link: Link, target: string): LinkFault | null {
   return null;
 }
 
+/** A slot names one record or a list of them. */
+function targetsOf(value: Json | undefined): readonly string[] {
+  return (Array.isArray(value) ? value : [value]).filter((target) => typeof target === 'string');
+}
+
 /** All broken links of a plan, in the order of its records. Records that are gone themselves are not judged. */
 export function brokenLinks(doc: Doc): BrokenLink[] {
   const broken: BrokenLink[] = [];
@@ -77,10 +83,10 @@ export function brokenLinks(doc: Doc): BrokenLink[] {
     if (type === 'job') jobs.push(id);
     if (!Object.hasOwn(linksOf, type)) continue;
     for (const [slot, link] of Object.entries(linksOf[type as RecordType] ?? {})) {
-      const target = fields[slot];
-      if (typeof target !== 'string') continue;
-      const code = linkFault(doc, link, target);
-      if (code) broken.push({ code, record: id, slot, target });
+      for (const target of targetsOf(fields[slot])) {
+        const code = linkFault(doc, link, target);
+        if (code) broken.push({ code, record: id, slot, target });
+      }
     }
   }
   if (jobs.length === 0) broken.push({ code: 'jobMissing', record: null, slot: '', target: '' });

@@ -3,6 +3,7 @@
 /** Undo steps, by command. */
 export const commandLabels: Readonly<Record<string, string>> = {
   addCorner: 'Add a corner',
+  addFollower: 'Let a machine follow',
   addMachine: 'Add a machine',
   addOpening: 'Add an opening',
   answerQuestion: 'Answer a question',
@@ -17,6 +18,7 @@ export const commandLabels: Readonly<Record<string, string>> = {
   drawZone: 'Draw a zone',
   moveCorner: 'Move a corner',
   moveEdge: 'Move an edge',
+  moveFollower: 'Change the order of machines',
   moveRecords: 'Move',
   newFloor: 'Add a floor',
   placeEntrance: 'Place a machine entrance',
@@ -27,6 +29,7 @@ export const commandLabels: Readonly<Record<string, string>> = {
   recordClearance: 'Record a result',
   recordTick: 'Tick off',
   removeCorner: 'Take a corner out',
+  removeFollower: 'Take a machine out of the recipe',
   removeRecords: 'Remove',
   reorder: 'Change the order',
   replacePage: 'Replace the plan page',
@@ -52,6 +55,9 @@ const refusals: Readonly<Record<string, string>> = {
   doorwayWhole: 'A doorway stays in one piece. Add the corner in the wall beside it.',
   edgeIsNoWall: 'An opening goes into a wall edge, and this edge is open already. Pick a wall edge.',
   edgeNeeded: 'Tap nearer to an edge of the slab.',
+  followerBigger:
+    'Bigger machines go first: one that follows may not be wider than the one before it. Choose a smaller one, or take the wider one out.',
+  followerTwice: 'This machine works here already. Choose another one to follow.',
   idTaken: 'This was drawn already. Nothing was added twice.',
   jobStarted: 'This job has been started. Make a new job instead.',
   jobStays: 'The job itself cannot be removed here. Remove it in the list of jobs.',

@@ -36,6 +36,16 @@ const start = planWith(
     call('drawZone', { id: 'zone:a', floor: FLOOR, ring: square }),
     call('drawZone', { id: 'zone:b', floor: FLOOR, ring: null }),
     call('addMachine', { id: 'machine:a', fields: machineFields }),
+    call('addMachine', { id: 'machine:b', fields: { ...machineFields, cutWidthMm: 320 } }),
+    call('addMachine', { id: 'machine:c', fields: { ...machineFields, cutWidthMm: 320 } }),
+    call('setRecipe', {
+      zone: 'zone:b',
+      recipe: 'recipe:c',
+      passes: [
+        { id: 'pass:z', method: 'grinder_small', machine: 'machine:a', times: 1, edgeMethod: null, edgeTimes: 0 },
+      ],
+      followedBy: ['machine:b', 'machine:c'],
+    }),
     call('newFloor', { id: 'floor:b', name: 'Upper' }),
     call('drawCrack', {
       id: 'crack:gone',
@@ -76,9 +86,40 @@ const upstand = fc.constant({ kind: 'kerb', heightMm: 100, treat: 'keep' } as co
 const pixels = fc.tuple(fc.integer({ min: 0, max: 2000 }), fc.integer({ min: 0, max: 1000 }));
 const dimension = fc.record({ from: pixels, to: pixels, lengthMm: length, by: fc.constant('mouse') });
 
+const cascadeArgs = {
+  recipe: fc.constantFrom<RecordId>('recipe:a', 'recipe:c'),
+  machine: fc.constantFrom<RecordId>('machine:a', 'machine:b', 'machine:c', 'machine:none'),
+};
+const recipeArgs = fc.record({
+  zone: fc.constantFrom('zone:a', 'zone:b'),
+  recipe: fc.constantFrom('recipe:a', 'recipe:b'),
+  passes: fc.array(
+    fc.record({
+      id: fc.constantFrom('pass:a', 'pass:b'),
+      method: fc.constant('grinder_small'),
+      machine: fc.constantFrom('machine:a', null),
+      times: fc.integer({ min: 0, max: 3 }),
+      edgeMethod: fc.constant(null),
+      edgeTimes: fc.constant(0),
+    }),
+    { maxLength: 2 },
+  ),
+});
+
 /** Arguments of every command, sensible and not. */
 const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   addCorner: fc.record({ id: item, edge: index, at: point }),
+  addFollower: fc.oneof(
+    fc.record(cascadeArgs),
+    recipeArgs.chain((plan) =>
+      fc.record({ recipe: fc.constant(plan.recipe), machine: cascadeArgs.machine, plan: fc.constant(plan) }),
+    ),
+    fc.record({
+      ...cascadeArgs,
+      machine: fresh('machine'),
+      fields: fc.constantFrom<Json>(machineFields, { ...machineFields, cutWidthMm: 200 }),
+    }),
+  ),
   addMachine: fc.record({ id: fresh('machine'), fields: fc.constant(machineFields) }),
   addOpening: fc.record({
     id: fresh('opening'),
@@ -124,6 +165,7 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   drawZone: fc.record({ ...on, id: fresh('zone'), ring: points }),
   moveCorner: fc.record({ id: item, corner: index, to: point }),
   moveEdge: fc.record({ id: item, edge: index, byMm: length }),
+  moveFollower: fc.record({ ...cascadeArgs, before: fc.option(cascadeArgs.machine) }),
   moveRecords: fc.record({ ids: fc.array(item, { maxLength: 4 }), by: point }),
   newFloor: fc.record({ id: fresh('floor'), name: fc.constantFrom('Cellar', '') }),
   placeEntrance: fc.record({ ...on, id: fresh('entrance'), at: point, widthMm: length, heightMm: fc.constant(null) }),
@@ -164,6 +206,7 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   }),
   recordTick: fc.record({ id: fresh('tick'), of: item, what: fc.constant('zone'), done: fc.boolean() }),
   removeCorner: fc.record({ id: item, corner: index }),
+  removeFollower: fc.record(cascadeArgs),
   removeRecords: fc.record({ ids: fc.array(item, { maxLength: 3 }) }),
   reorder: fc.record({ id: item, before: fc.option(item) }),
   replacePage: fc.record({ id: item, name: fc.string(), image: fc.constant('h2'), widthPx: length, heightPx: length }),
@@ -197,21 +240,7 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
       fromMemory: fc.constant(false),
     }),
   }),
-  setRecipe: fc.record({
-    zone: fc.constantFrom('zone:a', 'zone:b'),
-    recipe: fc.constantFrom('recipe:a', 'recipe:b'),
-    passes: fc.array(
-      fc.record({
-        id: fc.constantFrom('pass:a', 'pass:b'),
-        method: fc.constant('grinder_small'),
-        machine: fc.constantFrom('machine:a', null),
-        times: fc.integer({ min: 0, max: 3 }),
-        edgeMethod: fc.constant(null),
-        edgeTimes: fc.constant(0),
-      }),
-      { maxLength: 2 },
-    ),
-  }),
+  setRecipe: recipeArgs,
   setUpstand: fc.record({ id: item, edges: fc.array(index, { maxLength: 3 }), upstand: fc.option(upstand) }),
   startJob: fc.constant({ job: { id: 'job:x', fields: {} }, floor: { id: 'floor:x', fields: {} }, records: [] }),
   truePage: fc.record({

@@ -161,7 +161,7 @@ export const everyKind: Doc = new Map([
     phase: 'phase:a',
     recipe: 'recipe:a',
   }),
-  record('recipe:a', { name: 'Two passes', order: '1' }),
+  record('recipe:a', { name: 'Two passes', followedBy: ['machine:b'], order: '1' }),
   record('pass:a', {
     recipe: 'recipe:a',
     method: 'grinder_small',
@@ -193,6 +193,19 @@ export const everyKind: Doc = new Map([
     amps: '16',
     vacuumM3h: 400,
     order: '1',
+  }),
+  record('machine:b', {
+    method: 'grinder_small',
+    name: 'Narrow grinder',
+    cutWidthMm: 320,
+    bodyWidthMm: 380,
+    bodyLengthMm: 900,
+    heightMm: 1000,
+    turningMm: 0,
+    smallestOpeningMm: 450,
+    clearanceMm: { wall: 25, obstruction: 25, drop: 600, stop: 25 },
+    lapMm: 50,
+    order: '2',
   }),
   record('service:a', { ...item('P1'), kind: 'power', at: [100, 100], volts: 230, amps: 16, phases: 1, circuits: 2 }),
   record('rate:a', {

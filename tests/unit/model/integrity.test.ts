@@ -42,10 +42,17 @@ describe('broken links', () => {
 });
 
 interface AnySchema {
-  readonly _zod: { readonly def: { readonly innerType?: AnySchema; readonly shape?: Record<string, AnySchema> } };
+  readonly _zod: {
+    readonly def: {
+      readonly innerType?: AnySchema;
+      readonly element?: AnySchema;
+      readonly shape?: Record<string, AnySchema>;
+    };
+  };
 }
+/** The schema of what a slot holds, one or a list of it. */
 function innermost(schema: AnySchema): unknown {
-  const inner = schema._zod.def.innerType;
+  const inner = schema._zod.def.innerType ?? schema._zod.def.element;
   return inner ? innermost(inner) : schema;
 }
 
