@@ -1,4 +1,4 @@
-import { boxOf, type Box } from '../geometry/box.ts';
+import { boxesMeet, boxOf, type Box } from '../geometry/box.ts';
 import type { Point } from '../geometry/floorShape.ts';
 import { ringArea } from '../geometry/ring.ts';
 import { boxIndex } from '../geometry/spatial.ts';
@@ -43,46 +43,43 @@ export function planIndex(doc: Doc, floor: RecordId): PlanIndex {
   return index;
 }
 
-interface ItemEdges {
-  readonly item: PlanItem;
-  readonly edges: readonly PlanEdge[];
-}
-
 /** A record that does not change keeps its fields object, so a change costs only what it touched. */
-const kept = new WeakMap<Fields, ItemEdges>();
+const kept = new WeakMap<Fields, PlanItem>();
 
-function itemEdges(doc: Doc, id: RecordId, fields: Fields): ItemEdges | null {
+function itemOf(doc: Doc, id: RecordId, fields: Fields): PlanItem | null {
   const ready = kept.get(fields);
   if (ready) return ready;
   const shape = itemShape(doc, id);
   if (!shape || shape.points.length === 0) return null;
   const item = { id, shape, box: boxOf(shape.points), area: shape.closed ? ringArea(shape.points) : 0 };
-  const made = { item, edges: edgesOf(item) };
   // An opening lies where its wall lies: its own fields do not tell when that moves.
-  if (typeOf(id) !== 'opening') kept.set(fields, made);
-  return made;
+  if (typeOf(id) !== 'opening') kept.set(fields, item);
+  return item;
 }
 
 function build(doc: Doc, floor: RecordId): PlanIndex {
   const items: PlanItem[] = [];
-  const edges: PlanEdge[] = [];
   for (const [id, fields] of doc) {
     if (fields['gone'] === true || homeOf(doc, id, fields) !== floor) continue;
-    const found = itemEdges(doc, id, fields);
-    if (!found) continue;
-    items.push(found.item);
-    for (const edge of found.edges) edges.push(edge);
+    const item = itemOf(doc, id, fields);
+    if (item) items.push(item);
   }
-  const itemBoxes = boxIndex(items.map((item) => item.box));
-  const edgeBoxes = boxIndex(edges.map((edge) => boxOf([edge.a, edge.b])));
+  const boxes = boxIndex(items.map((item) => item.box));
+  const itemsIn = (box: Box): readonly PlanItem[] => boxes.meeting(box).map((number) => items[number] as PlanItem);
   return {
     items,
-    itemsIn: (box) => itemBoxes.meeting(box).map((number) => items[number] as PlanItem),
-    edgesIn: (box) => edgeBoxes.meeting(box).map((number) => edges[number] as PlanEdge),
+    itemsIn,
+    // Edges are looked through item by item: an index of them all would be ten times as large, and made on each change.
+    edgesIn: (box) => itemsIn(box).flatMap((item) => edgesOf(item).filter(({ a, b }) => boxesMeet(boxOf([a, b]), box))),
   };
 }
 
-function edgesOf(item: PlanItem): PlanEdge[] {
+const edgesKept = new WeakMap<PlanItem, readonly PlanEdge[]>();
+
+/** The edges of an item, made when somebody first comes near it. */
+function edgesOf(item: PlanItem): readonly PlanEdge[] {
+  const ready = edgesKept.get(item);
+  if (ready) return ready;
   const { points, closed } = item.shape;
   const last = closed ? points.length : points.length - 1;
   const edges: PlanEdge[] = [];
@@ -91,6 +88,7 @@ function edgesOf(item: PlanItem): PlanEdge[] {
     const b = points[(edge + 1) % points.length];
     if (a && b) edges.push({ item, edge, a, b });
   }
+  edgesKept.set(item, edges);
   return edges;
 }
 
