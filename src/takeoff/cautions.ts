@@ -93,7 +93,12 @@ export function zoneCautions({
 }: CautionsAsk): readonly Caution[] {
   const onZone = holds.filter((hold) => hold !== 'inSlab');
   if (onZone.length > 0) return [...new Set<Caution>([...(onZone as Caution[]), 'localLaw'])];
-  const methods = prep.passes.flatMap((pass) => [pass.method, ...(pass.edgeMethod ? [pass.edgeMethod] : [])]);
+  const following = prep.followers.map(({ method }) => method);
+  const methods = prep.passes.flatMap((pass) => [
+    pass.method,
+    ...following,
+    ...(pass.edgeMethod ? [pass.edgeMethod] : []),
+  ]);
   return [
     ...new Set<Caution>([
       ...(holds.includes('inSlab') ? (['locate'] as const) : []),

@@ -4,7 +4,7 @@ import { metresOf } from './faceMetres.ts';
 import { add, divide, largest, multiply, number, term, wholeUp } from './formula.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
-import { edgeTimesOver, type PlannedPass } from './prep.ts';
+import { edgeMachine, edgeTimesOver, type PlannedPass } from './prep.ts';
 import { methodOf } from './rates/methods.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { stopEdgesIn } from './stopEdges.ts';
@@ -66,7 +66,7 @@ function edgeOfKind(
   kind: EdgeKind,
   cupMm: number,
 ): { readonly formula: Formula; readonly terms: readonly Term[] } {
-  const machine = zone.prep.machine;
+  const machine = edgeMachine(zone.prep);
   const metres = zone.measure.faces[kind] - (kind === 'obstruction' ? metresByNumber(site, zone) : 0);
   const widthMm = machine ? machine.clearanceMm[kind] + machine.lapMm : cupMm;
   const width = `${kind} strip`;

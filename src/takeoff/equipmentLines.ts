@@ -8,6 +8,7 @@ import { isHandMethod, methodOf } from './rates/methods.ts';
 import type { PricedAmount } from './rates/rateBook.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { chosen, lineTerm } from './terms.ts';
+import { workedFields } from './workedFields.ts';
 
 /** Which tools are needed, and for how long. */
 export interface ToolHours {
@@ -18,18 +19,21 @@ export interface ToolHours {
 }
 
 /**
- * Equipment in minor units: days x number x day rate (common practice, no source). The recipes' machines and hand tools stand on site all days, and a vacuum for each that makes dust. A tool that only
- * takes findings away comes for whole days of its own hours.
+ * Equipment in minor units: days x number x day rate (common practice, no source). The recipes' machines and hand tools
+ * stand on site all days, and a vacuum for each that makes dust; so do machines that follow, if something is left for
+ * them. A tool that only takes findings away comes for whole days of its own hours.
  */
 export function equipmentLines(site: Site, { days, zones, hours }: ToolHours, missing: Set<string>): Line[] {
   const tools = toolsOf(zones, hours);
   const priced = tools.flatMap((method): Line[] => {
     const price = site.book.price(`day/${method}`);
     if (!price) missing.add(`day/${method}`);
-    return price ? [dayLine(method, 1, days, price)] : [];
+    return price ? [dayLine(method, machinesOf(method, zones), days, price)] : [];
   });
   const vacuum = site.book.price('day/vacuum');
-  const hoses = tools.filter((method) => (methodOf(method)?.dust.vacuumM3h ?? 0) > 0).length;
+  const hoses = tools
+    .filter((method) => (methodOf(method)?.dust.vacuumM3h ?? 0) > 0)
+    .reduce((sum, method) => sum + machinesOf(method, zones), 0);
   return [
     ...priced,
     ...findingTools(site, hours, tools, missing),
@@ -75,11 +79,20 @@ function dayLine(of: string, count: number, days: Line, price: PricedAmount): Li
   });
 }
 
+/** Machines of one method on site: one, or as many as there are apart where one of them follows another. */
+function machinesOf(method: string, zones: readonly ZoneWork[]): number {
+  const fields = zones.flatMap(workedFields).filter((field) => field.areaM2 > 0 && field.machine?.method === method);
+  return fields.some(({ follows }) => follows) ? new Set(fields.map(({ machine }) => machine?.id)).size : 1;
+}
+
 /** Hours that a hand grinder makes, with its chasing blade or its cup, whatever a recipe has at the edge. */
 const BY_HAND_GRINDER: readonly string[] = ['hours.crackChase', 'hours.upstands'];
 
 /** Methods in use all along, each once. A tool that takes no field and no edge is not on the truck. */
 function toolsOf(zones: readonly ZoneWork[], hours: readonly Line[]): string[] {
+  const following = zones
+    .flatMap(workedFields)
+    .flatMap(({ follows, areaM2, machine }) => (follows && areaM2 > 0 && machine ? [machine.method] : []));
   const used = zones.flatMap(({ prep, measure }) =>
     prep.passes.flatMap((pass) => {
       const row = methodOf(pass.method);
@@ -90,5 +103,9 @@ function toolsOf(zones: readonly ZoneWork[], hours: readonly Line[]): string[] {
   );
   const ground = hours.some((line) => BY_HAND_GRINDER.includes(line.code)) ? ['hand_grinder'] : [];
   // A larger cup is the same hand tool on the price list.
-  return [...new Set([...used, ...ground].map((method) => (method === 'hand_grinder_180' ? 'hand_grinder' : method)))];
+  return [
+    ...new Set(
+      [...used, ...following, ...ground].map((method) => (method === 'hand_grinder_180' ? 'hand_grinder' : method)),
+    ),
+  ];
 }

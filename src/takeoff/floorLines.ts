@@ -5,6 +5,7 @@ import type { Line } from './line.ts';
 import { makeLine, plainLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { measured } from './terms.ts';
+import { workedFields } from './workedFields.ts';
 
 /** Gross floor, what is taken off it, and the net floor, field and strip of each zone; all in m2. */
 export function floorLines(site: Site): Line[] {
@@ -50,7 +51,8 @@ function wholeFloor({ doc, floor, measure }: Site): Line[] {
   return [gross, ...taken, net];
 }
 
-function zoneFloor({ measure, prep, held }: ZoneWork): Line[] {
+function zoneFloor(work: ZoneWork): Line[] {
+  const { measure, prep, held } = work;
   const zone = prep.zone;
   const records = zone === 'rest' ? [] : [zone];
   const base = { unit: 'm2', zone, records, held } as const;
@@ -79,5 +81,19 @@ function zoneFloor({ measure, prep, held }: ZoneWork): Line[] {
     trade: 'edge',
     term: measured('band along hard faces', measure.stripM2, 'm2', zone),
   });
-  return [net, { ...field, quantity: summed }, strip];
+  return [net, { ...field, quantity: summed }, ...fieldsByMachine(work, base), strip];
+}
+
+/** Where machines follow each other: the field of each, which add up to the machine field. */
+function fieldsByMachine(work: ZoneWork, base: Pick<Line, 'unit' | 'zone' | 'records' | 'held'>): Line[] {
+  if (work.prep.followers.length === 0) return [];
+  return workedFields(work).map(({ machine, areaM2 }) =>
+    plainLine({
+      ...base,
+      code: 'fieldOf',
+      trade: 'floor',
+      of: machine?.id ?? '',
+      term: measured('what is left for it', areaM2, 'm2', work.prep.zone),
+    }),
+  );
 }

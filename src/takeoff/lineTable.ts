@@ -76,8 +76,8 @@ function inOrder(a: TableRow, b: TableRow): number {
 /** Lines that belong in one row: one code, and what tells lines of a code apart within a zone. */
 function rowKey(line: Line): string {
   const code = SHARE_OF[line.code] ?? line.code;
-  // Passes of a recipe and deductions stand in one row; tight spots and tools each in their own.
-  const apart = ['tightSpot', 'money.equipment'].includes(line.code) ? line.key.split('|').slice(2) : [];
+  // Passes of a recipe and deductions stand in one row; tight spots, fields of one machine and tools each in their own.
+  const apart = ['fieldOf', 'tightSpot', 'money.equipment'].includes(line.code) ? line.key.split('|').slice(2) : [];
   return [code, ...apart].join('|');
 }
 

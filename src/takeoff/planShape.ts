@@ -18,7 +18,7 @@ import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import { keptIfSame, keptList, keptOf, keptOfTwo } from './keptShapes.ts';
 import type { Machine } from '../model/records/machine.ts';
 import type { Edge } from '../model/records/slab.ts';
-import { prepOfFloor, type PlannedMachine, type ZonePrep } from './prep.ts';
+import { cascadeOf, prepOfFloor, type PlannedMachine, type ZonePrep } from './prep.ts';
 import { gapRing, wallBodies } from './wallBody.ts';
 
 /**
@@ -33,13 +33,15 @@ import { gapRing, wallBodies } from './wallBody.ts';
 export function planShape(doc: Doc, floor: string): FloorShape {
   const preps = prepOfFloor(doc, floor);
   const drawn = preps.filter((prep) => prep.zone !== 'rest');
+  const rest = preps.find((prep) => prep.zone === 'rest');
   return {
     slabs: slabShapes(onFloor(doc, 'slab', floor)),
     walls: wallsOf(onFloor(doc, 'wall', floor), recordsOf(doc, 'opening')),
     solids: solidShapes(onFloor(doc, 'obstruction', floor)),
     outOfScope: patchShapes(onFloor(doc, 'outOfScope', floor)),
     zones: drawn.flatMap((prep) => zoneShape(prep)),
-    restMachine: preps.find((prep) => prep.zone === 'rest')?.machine?.id ?? null,
+    restMachine: rest?.machine?.id ?? null,
+    ...(rest && rest.followers.length > 0 ? { restFollowedBy: rest.followers.map(({ id }) => id) } : {}),
     findings: patchShapes(onFloor(doc, 'finding', floor)),
     lines: linesOf(onFloor(doc, 'crack', floor), onFloor(doc, 'joint', floor)),
     machines: machineShapes(preps),
@@ -143,14 +145,17 @@ const linesOf = keptOfTwo((cracks: readonly Held<'crack'>[], joints: readonly He
 
 const sameZone = keptIfSame<Held<'zone'>, ZoneShape>();
 
-function zoneShape({ zone, record, machine }: ZonePrep): FloorShape['zones'] {
+function zoneShape({ zone, record, machine, followers }: ZonePrep): FloorShape['zones'] {
   const ring = record?.ring;
-  return record && ring ? [sameZone(record, { id: zone, ring, machine: machine?.id ?? null })] : [];
+  if (!record || !ring) return [];
+  const followedBy = followers.map(({ id }) => id);
+  const shape = { id: zone, ring, machine: machine?.id ?? null, ...(followedBy.length > 0 ? { followedBy } : {}) };
+  return [sameZone(record, shape)];
 }
 
 function machineShapes(preps: readonly ZonePrep[]): MachineShape[] {
   const used = new Map<string, PlannedMachine>();
-  for (const { machine } of preps) if (machine) used.set(machine.id, machine);
+  for (const machine of preps.flatMap(cascadeOf)) used.set(machine.id, machine);
   return [...used.values()].map(machineShape);
 }
 
@@ -161,6 +166,8 @@ const machineShape = keptOf((machine: PlannedMachine): MachineShape => ({
   lapMm: machine.lapMm,
   passageMm: passageMm(machine),
   heightMm: machine.heightMm,
+  // The record has the room it needs to turn, across: the circle's diameter.
+  ...(machine.turningMm > 0 ? { turningRadiusMm: machine.turningMm / 2 } : {}),
 }));
 
 /** Least clear width that a machine passes, mm: its head with the clearance on both sides, its body, the book's opening. */

@@ -1,4 +1,4 @@
-import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
+import { onFloor, recordOf, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import type { RecordId } from '../model/cell.ts';
 import { restOf } from './restOf.ts';
 import { defaultMachine, FIRST_EDGE_METHOD, FIRST_MACHINE, FIRST_TIMES } from './fleet.ts';
@@ -32,6 +32,8 @@ export interface ZonePrep {
   readonly passes: readonly PlannedPass[];
   /** Machine whose reach splits the zone: that of the first pass; null when all of it is hand work. */
   readonly machine: PlannedMachine | null;
+  /** Machines that work what the ones before them leave, in their order; none without a first one. */
+  readonly followers: readonly PlannedMachine[];
   /** False: no recipe names it, so the first fleet stands in. */
   readonly planned: boolean;
 }
@@ -46,7 +48,21 @@ export function prepOfFloor(doc: Doc, floor: string): ZonePrep[] {
 function prepOf(doc: Doc, zone: ZoneId, record: Held<'zone'> | null): ZonePrep {
   const recorded = record?.recipe ? passesOf(doc, record.recipe) : [];
   const passes = recorded.length > 0 ? recorded : [firstPass(doc)];
-  return { zone, record, passes, machine: passes[0]?.machine ?? null, planned: recorded.length > 0 };
+  const machine = passes[0]?.machine ?? null;
+  const followers = machine && recorded.length > 0 ? followersOf(doc, record?.recipe ?? null, machine) : [];
+  return { zone, record, passes, machine, followers, planned: recorded.length > 0 };
+}
+
+/** Followers of a recipe that are on the list of machines; each works once, and never after itself. */
+function followersOf(doc: Doc, recipe: RecordId | null, first: PlannedMachine): PlannedMachine[] {
+  const ids = new Set<string>(recordOf(doc, 'recipe', recipe)?.followedBy ?? []);
+  return [...ids]
+    .filter((id) => id !== first.id)
+    .flatMap((id) => recordOf(doc, 'machine', id) ?? [])
+    .filter(({ method }) => {
+      const row = methodOf(method);
+      return row !== null && !isHandMethod(row);
+    });
 }
 
 function passesOf(doc: Doc, recipe: RecordId): PlannedPass[] {
@@ -111,4 +127,14 @@ export function timesOver(prep: ZonePrep): number {
 /** Edge passes of all passes together. */
 export function edgeTimesOver(prep: ZonePrep): number {
   return prep.passes.reduce((sum, pass) => sum + (pass.edgeMethod === null ? 0 : pass.edgeTimes), 0);
+}
+
+/** The machines of a zone in the order they work, biggest first. */
+export function cascadeOf({ machine, followers }: ZonePrep): readonly PlannedMachine[] {
+  return machine ? [machine, ...followers] : [];
+}
+
+/** The machine whose clearance and lap make the edge strip: the last, smallest one, everywhere in the zone. */
+export function edgeMachine(prep: ZonePrep): PlannedMachine | null {
+  return cascadeOf(prep).at(-1) ?? null;
 }

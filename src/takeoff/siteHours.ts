@@ -2,7 +2,8 @@ import { add, divide, largest, multiply, number, subtract, sumOf, term, wholeUp 
 import type { Formula, Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { Site } from './site.ts';
-import { allowanceTerm, chosen, lineTerm } from './terms.ts';
+import { allowanceTerm, chosen, lineTerm, measured } from './terms.ts';
+import { workedFields } from './workedFields.ts';
 import type { ZoneHours } from './zoneWorkHours.ts';
 
 /** Hours of the whole floor: lines of their own, crew hours, days and person-hours. */
@@ -17,7 +18,7 @@ const HOURS = { trade: 'hours', unit: 'h', zone: null, records: [] } as const;
 /**
  * From the hours of the zones to crew hours, days and person-hours. Machine and hand work go on side by side as far as
  * there are people: crew hours are the largest of machine hours, hand hours and person-hours / crew; then set-up,
- * moves, tear-down and daily starts of the whole crew, in h. So many days that all of it fits into them. Person-hours =
+ * moves, changes of machine, tear-down and daily starts of the whole crew, in h. So many days that all of it fits into them. Person-hours =
  * crew hours x crew: everybody is paid all day. Structure: common practice, no source.
  */
 export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
@@ -48,7 +49,8 @@ export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
       allowanceTerm('minutes each', book.rate('labour/move_zone')),
     ],
   });
-  const parts = [work, setUp, moves, tearDown];
+  const changes = machineChanges(site);
+  const parts = [work, setUp, moves, ...changes, tearDown];
   const partTerms = parts.map((line) => lineTerm(line.key, line));
   const together = sumOf(parts.map((line) => line.key));
   const start = allowanceTerm('start and close', book.rate('labour/daily_start'));
@@ -77,7 +79,24 @@ export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
     formula: multiply(term('crew hours'), term('crew')),
     terms: [lineTerm('crew hours', crewHours), crewTerm],
   });
-  return { lines: [work, setUp, moves, tearDown, days, starts, crewHours, paid], crewHours, days };
+  return { lines: [work, setUp, moves, ...changes, tearDown, days, starts, crewHours, paid], crewHours, days };
+}
+
+/** A machine that follows is set up in each zone where something is left for it: as long as a move takes. */
+function machineChanges({ book, zones }: Site): Line[] {
+  const free = zones.filter((zone) => zone.held === null);
+  const count = free.flatMap(workedFields).filter(({ follows, areaM2 }) => follows && areaM2 > 0).length;
+  if (count === 0) return [];
+  const line = makeLine({
+    ...HOURS,
+    code: 'hours.machineChanges',
+    formula: divide(multiply(term('changes of machine'), term('minutes each')), number(60)),
+    terms: [
+      measured('changes of machine', count, 'number'),
+      allowanceTerm('minutes each', book.rate('labour/move_zone')),
+    ],
+  });
+  return [line];
 }
 
 /** Every day but the first loses its start; never more than half of it, or no number of days would do. */

@@ -1,10 +1,12 @@
 import { add, divide, multiply, number, sumOf, term, wholeUp } from './formula.ts';
+import { grouped } from './grouped.ts';
 import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import { edgeTimesOver } from './prep.ts';
 import { methodOf } from './rates/methods.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { chosen, lineTerm, measured, rateTerm } from './terms.ts';
+import { methodIn, passKey, workedFields } from './workedFields.ts';
 
 /** Wear of diamonds, cup wheels and shot in a zone, by area and life: what the job uses up, not what must be carried. */
 export function zoneTooling(site: Site, zone: ZoneWork): Line[] {
@@ -19,22 +21,24 @@ function base({ prep }: ZoneWork, code: string, unit: string, of?: string) {
 }
 
 function diamondWear(site: Site, zone: ZoneWork): Line[] {
-  const { prep, measure } = zone;
-  return prep.passes.flatMap((pass, i) => {
-    if (methodOf(pass.method)?.group !== 'grind') return [];
-    const life = site.book.rate(`consumables/${lifeOf(pass.abrasive, prep.record?.hardness ?? 'medium')}`);
-    return [
-      makeLine({
-        ...base(zone, 'diamondWear', 'sets', pass.record ?? `pass-${i + 1}`),
-        formula: divide(multiply(term('field'), term('times over')), term('life')),
-        terms: [
-          measured('field', measure.fieldM2, 'm2', `field|${prep.zone}`),
-          chosen('times over', pass.times, 'number', pass.record),
-          rateTerm('life', life),
-        ],
-      }),
-    ];
-  });
+  const { prep } = zone;
+  return prep.passes.flatMap((pass, i) =>
+    workedFields(zone).flatMap((field) => {
+      if (methodOf(pass.method)?.group !== 'grind' || methodOf(methodIn(pass, field))?.group !== 'grind') return [];
+      const life = site.book.rate(`consumables/${lifeOf(pass.abrasive, prep.record?.hardness ?? 'medium')}`);
+      return [
+        makeLine({
+          ...base(zone, 'diamondWear', 'sets', passKey(pass, i, field)),
+          formula: divide(multiply(term('field'), term('times over')), term('life')),
+          terms: [
+            measured('field', field.areaM2, 'm2', field.from),
+            chosen('times over', pass.times, 'number', pass.record),
+            rateTerm('life', life),
+          ],
+        }),
+      ];
+    }),
+  );
 }
 
 function lifeOf(abrasive: string | null, hardness: string): string {
@@ -67,35 +71,43 @@ function cupWear(site: Site, zone: ZoneWork): Line[] {
 }
 
 function shotLoss(site: Site, zone: ZoneWork): Line[] {
-  const { prep, measure } = zone;
-  return prep.passes.flatMap((pass, i) => {
-    if (methodOf(pass.method)?.group !== 'shot') return [];
-    const row = site.book.rate('consumables/shot');
-    return [
-      makeLine({
-        ...base(zone, 'shotLoss', 'kg', pass.record ?? `pass-${i + 1}`),
-        formula: multiply(term('field'), term('times over'), term('loss')),
-        terms: [
-          measured('field', measure.fieldM2, 'm2', `field|${prep.zone}`),
-          chosen('times over', pass.times, 'number', pass.record),
-          { ...rateTerm('loss', row), value: { low: row.low, likely: row.likely, high: row.high } },
-        ],
-      }),
-    ];
-  });
+  return zone.prep.passes.flatMap((pass, i) =>
+    workedFields(zone).flatMap((field) => {
+      if (methodOf(pass.method)?.group !== 'shot' || methodOf(methodIn(pass, field))?.group !== 'shot') return [];
+      const row = site.book.rate('consumables/shot');
+      return [
+        makeLine({
+          ...base(zone, 'shotLoss', 'kg', passKey(pass, i, field)),
+          formula: multiply(term('field'), term('times over'), term('loss')),
+          terms: [
+            measured('field', field.areaM2, 'm2', field.from),
+            chosen('times over', pass.times, 'number', pass.record),
+            { ...rateTerm('loss', row), value: { low: row.low, likely: row.likely, high: row.high } },
+          ],
+        }),
+      ];
+    }),
+  );
 }
 
-/** Sets to carry: whole ones and a spare one. */
+/** Machine of a line of wear that follows another one; null for the machine of the pass. */
+function followerOf(line: Line): string | null {
+  return line.key.split('|')[3] ?? null;
+}
+
+/** Sets to carry: whole ones and a spare one. A set stays on its machine, so one that follows has its own. */
 export function diamondSets(wear: readonly Line[]): Line | null {
   if (wear.length === 0) return null;
   const terms = wear.map((line) => lineTerm(line.key, line));
+  const byMachine = grouped(wear, (line) => followerOf(line) ?? '');
+  const sets = [...byMachine.values()].map((lines) => wholeUp(sumOf(lines.map((line) => line.key))));
   return makeLine({
     code: 'diamondSets',
     trade: 'material',
     unit: 'sets',
     zone: null,
     records: [],
-    formula: add(wholeUp(sumOf(terms.map(({ name }) => name))), number(1)),
+    formula: add(...sets, number(1)),
     terms,
   });
 }

@@ -88,7 +88,8 @@ function crewOf(line: Line, { prep }: ZoneWork): number {
     return methodOf(findingRowOf(kind)?.method ?? '')?.crew ?? 1;
   }
   if (line.code !== 'hours.machine') return 1;
-  const of = line.key.split('|')[2];
+  const [, , of, follower] = line.key.split('|');
   const pass = prep.passes.find((each, i) => (each.record ?? `pass-${i + 1}`) === of);
-  return methodOf(pass?.method ?? '')?.crew ?? 1;
+  const method = prep.followers.find(({ id }) => id === follower)?.method ?? pass?.method ?? '';
+  return methodOf(method)?.crew ?? 1;
 }

@@ -3,7 +3,7 @@ import { useDoc } from '../plan.ts';
 import type { Held } from '../../model/doc.ts';
 
 const NOTHING: ZoneRecipe = {
-  prep: { zone: 'rest', record: null, passes: [], machine: null, planned: false },
+  prep: { zone: 'rest', record: null, passes: [], machine: null, followers: [], planned: false },
   machine: null,
   edgeTool: null,
   passageMm: null,
