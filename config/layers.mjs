@@ -44,6 +44,9 @@ const DOORS = [
   { packages: ['@base-ui/react', 'zustand', 'idb', 'browser-fs-access'], owner: '^src/app/' },
 ];
 
+/** Second opinions for tests and benches; of them geos-wasm is LGPL and must never ship (decision 16). */
+const TESTS_ONLY = ['geos-wasm', 'clipper2-wasm', 'jsts'];
+
 const onlyBelow = PURE.map(({ name, below, packages }) => ({
   name: `${name}-only-below`,
   severity: ERROR,
@@ -63,6 +66,12 @@ export const layers = {
   forbidden: [
     ...onlyBelow,
     ...oneDoor,
+    {
+      name: 'libraries-of-tests-only',
+      severity: ERROR,
+      from: { path: '^src/' },
+      to: { path: TESTS_ONLY.map(pack) },
+    },
     {
       name: 'nobody-imports-app',
       severity: ERROR,

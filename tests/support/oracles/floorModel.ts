@@ -1,0 +1,133 @@
+import { type FloorShape, type MachineShape, type Point, REST, type Ring } from '../../../src/geometry/floorShape.ts';
+import { apronsOf, skinsOf } from './aprons.ts';
+import { areaTrueOffset } from './areaTrueOffset.ts';
+import { enteredPieces } from './enteredPieces.ts';
+import type { OracleAnswers, PartAreas } from './oracle.ts';
+import type { PlaneSets } from './planeSets.ts';
+
+/** A gap of exactly the width needed counts as passed: the way in is looked for with a machine this much smaller, in mm. */
+const BIAS_MM = 0.25;
+const APRON_BEYOND_MM = 200;
+
+/** What the model needs of a library: its sets, and how a set grows (positive) or shrinks by a disc. */
+export interface Library<S> {
+  readonly sets: PlaneSets<S>;
+  grow(set: S, byMm: number): S;
+}
+
+/** Grows with sectors of true area, so many segments a circle. */
+export function areaTrueLibrary<S>(sets: PlaneSets<S>, segments: number): Library<S> {
+  return { sets, grow: (set, byMm) => areaTrueOffset(sets, set, byMm, segments) };
+}
+
+/** The parts of the whole floor. */
+export interface FloorParts<S> {
+  readonly net: S;
+  readonly raw: S;
+  readonly band: S;
+  readonly field: S;
+}
+
+/**
+ * The model of oracle.ts by any library: areas in m2. The shape is one that `beyondOracles` lets through.
+ * Throws what the library throws; all it made is released.
+ */
+export function modelAnswers<S>(given: FloorShape, library: Library<S>): OracleAnswers {
+  const { sets } = library;
+  try {
+    const shape = aboutOrigin(given);
+    const parts = floorParts(shape, library);
+    const zones: Record<string, PartAreas> = {};
+    for (const { id, set } of zoneSets(shape, parts.net, sets)) {
+      const inZone = (part: S): S => sets.intersect(part, set);
+      zones[id] = partAreas(sets, {
+        net: inZone(parts.net),
+        raw: inZone(parts.raw),
+        band: inZone(parts.band),
+        field: inZone(parts.field),
+      });
+    }
+    return { ...partAreas(sets, parts), zones };
+  } finally {
+    sets.release();
+  }
+}
+
+export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorParts<S> {
+  const { sets, grow } = library;
+  const machine = shape.machines[0] as MachineShape;
+  const clearMm = machine.clearanceMm.wall;
+  const standMm = machine.headRadiusMm + clearMm;
+
+  const gross = sets.union(shape.slabs.map((slab) => sets.fill(slab.ring)));
+  const bodies = sets.union(bodySets(shape, sets));
+  const scope = sets.union(shape.outOfScope.map((patch) => sets.fill(patch.ring)));
+  const standing = sets.subtract(gross, bodies);
+  const net = sets.subtract(standing, scope);
+
+  const aprons = apronsOf(shape.slabs, 2 * standMm + APRON_BEYOND_MM);
+  const skins = skinsOf(shape.slabs, aprons);
+  const wide = aprons.length > 0 ? sets.subtract(sets.union([gross, sets.cover(aprons)]), bodies) : standing;
+  const room = skins.length > 0 ? sets.subtract(wide, sets.cover(skins)) : wide;
+
+  const centres = sets.subtract(grow(room, -standMm), blockedWays(shape, machine, sets));
+  const ways = sets.subtract(grow(room, BIAS_MM - standMm), blockedWays(shape, machine, sets));
+  const entered = enteredPieces(shape, sets.pieces(ways), standMm, sets);
+  const reach = entered === 'all' ? centres : sets.intersect(centres, sets.union(entered));
+  const raw = sets.intersect(grow(reach, machine.headRadiusMm), net);
+  const band = sets.subtract(net, grow(room, -(clearMm + machine.lapMm)));
+  return { net, raw, band, field: sets.subtract(raw, band) };
+}
+
+function bodySets<S>(shape: FloorShape, sets: PlaneSets<S>): S[] {
+  const solids = shape.solids.filter((solid) => solid.solid).map((solid) => sets.fill(solid.ring));
+  const walls = shape.walls.map((wall) => {
+    const body = sets.fill(wall.body);
+    return wall.gaps.length === 0 ? body : sets.subtract(body, sets.union(wall.gaps.map((gap) => sets.fill(gap.ring))));
+  });
+  return [...solids, ...walls];
+}
+
+/** Gaps in walls that say they are too narrow or too low, whatever their ring says. */
+function blockedWays<S>(shape: FloorShape, machine: MachineShape, sets: PlaneSets<S>): S {
+  const blocked = shape.walls
+    .flatMap((wall) => wall.gaps)
+    .filter(({ passage: { widthMm, heightMm } }) => {
+      const isNarrow = widthMm < machine.passageMm - 2 * BIAS_MM;
+      return isNarrow || (heightMm !== null && heightMm < machine.heightMm);
+    });
+  return sets.union(blocked.map((gap) => sets.fill(gap.ring)));
+}
+
+/** Each zone without those on top of it, and what is left of the floor. */
+function zoneSets<S>(shape: FloorShape, net: S, sets: PlaneSets<S>): { readonly id: string; readonly set: S }[] {
+  const whole = shape.zones.map((zone) => sets.fill(zone.ring));
+  const seen = shape.zones.map(({ id }, i) => ({
+    id,
+    set: sets.subtract(whole[i] as S, sets.union(whole.slice(i + 1))),
+  }));
+  return [...seen, { id: REST, set: sets.subtract(net, sets.union(whole)) }];
+}
+
+function partAreas<S>(sets: PlaneSets<S>, { net, raw, band, field }: FloorParts<S>): PartAreas {
+  const areaM2 = (set: S): number => sets.areaMm2(set) / 1e6;
+  return { netM2: areaM2(net), rawFieldM2: areaM2(raw), bandM2: areaM2(band), fieldM2: areaM2(field) };
+}
+
+/** Moved so that the first corner of the first slab lies in the origin: a far plan would cost digits. */
+export function aboutOrigin(shape: FloorShape): FloorShape {
+  const [originX, originY] = shape.slabs[0]?.ring[0] ?? [0, 0];
+  const at = ([x, y]: Point): Point => [x - originX, y - originY];
+  const moved = <T extends { readonly ring: Ring }>(one: T): T => ({ ...one, ring: one.ring.map(at) });
+  return {
+    ...shape,
+    slabs: shape.slabs.map(moved),
+    walls: shape.walls.map((wall) => ({ ...wall, body: wall.body.map(at), gaps: wall.gaps.map(moved) })),
+    solids: shape.solids.map(moved),
+    outOfScope: shape.outOfScope.map(moved),
+    zones: shape.zones.map(moved),
+    findings: shape.findings.map(moved),
+    lines: shape.lines.map((line) => ({ ...line, path: line.path.map(at) })),
+    entrances: shape.entrances.map((entrance) => ({ ...entrance, at: at(entrance.at) })),
+  };
+}
