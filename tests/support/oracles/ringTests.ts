@@ -38,7 +38,7 @@ export function isSimple(ring: Ring): boolean {
   if (count < 3) return false;
   for (let i = 0; i < count; i += 1) {
     const [a, b, c] = [ring[i] as Point, ring[(i + 1) % count] as Point, ring[(i + 2) % count] as Point];
-    if (side(a, b, c) === 0 && (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1]) <= 0) return false;
+    if (sideOf(a, b, c) === 0 && (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1]) <= 0) return false;
     for (let j = i + 2; j < count; j += 1) {
       if (i === 0 && j === count - 1) continue;
       if (meet(a, b, ring[j] as Point, ring[(j + 1) % count] as Point)) return false;
@@ -47,12 +47,12 @@ export function isSimple(ring: Ring): boolean {
   return true;
 }
 
-function side(a: Point, b: Point, c: Point): number {
+function sideOf(a: Point, b: Point, c: Point): number {
   return (b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1]);
 }
 
 function meet(a: Point, b: Point, c: Point, d: Point): boolean {
   const near = Math.max(a[0], b[0]) >= Math.min(c[0], d[0]) && Math.max(c[0], d[0]) >= Math.min(a[0], b[0]);
   if (!near || Math.max(a[1], b[1]) < Math.min(c[1], d[1]) || Math.max(c[1], d[1]) < Math.min(a[1], b[1])) return false;
-  return side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0;
+  return sideOf(a, b, c) * sideOf(a, b, d) <= 0 && sideOf(c, d, a) * sideOf(c, d, b) <= 0;
 }
