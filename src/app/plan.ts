@@ -5,20 +5,22 @@
  *   usePlanStore()            the open job's PlanStore (also planStoreNow() outside React)
  *   run(name, args): boolean  runs one command; a refusal is said in the notice strip and answers false
  *   useTakeoff()              { takeoff, stale, preview }: stale while newer numbers are on their way
- *   useSettledTakeoff()       the takeoff of the plan as it stands, without any preview
+ *   useTotals()               { totals, stale }: areas and lengths; while the hand moves they come before the takeoff does
+ *   useSettled()              takeoff and totals of the plan as it stands, without any preview
  *   undo(), redo(), useSteps()
  *   useJob(), useFloor()      the job record and the floor that is shown (null before there is one)
  *   useOpen()                 id, read-only reason… of the open job, or null on the job list
  *   useUnits()                'metric' | 'imperial'
  *   newId(type)               an id for a new record
  */
-import { useSyncExternalStore } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 import { create } from 'zustand';
 import type { Cell, Json, RecordId } from '../model/cell.ts';
 import { recordOf, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import { idMaker } from '../model/id.ts';
 import { planStore, type PlanStore } from '../model/store.ts';
 import type { Takeoff, TakeoffPort } from '../takeoff/port.ts';
+import type { Totals } from '../takeoff/totals.ts';
 import { runCommand } from '../edit/run.ts';
 import { refusalSentence } from '../words/handWords.ts';
 import { ui } from '../words/uiWords.ts';
@@ -38,11 +40,26 @@ interface Shown {
   readonly takeoff: Takeoff | null;
   /** The last answer that was no preview: what the plan itself says. */
   readonly settled: Takeoff | null;
-  readonly answerTick: number;
   readonly preview: boolean;
+  /** Areas and lengths of the takeoff, or newer ones. */
+  readonly totals: Totals | null;
+  readonly settledTotals: Totals | null;
+  /** Numbers of the last ask, of that which the totals answer and of that which the takeoff does. */
+  readonly asked: number;
+  readonly totalsOf: number;
+  readonly takeoffOf: number;
 }
 
-const NOTHING = { takeoff: null, settled: null, answerTick: -1, preview: false } as const;
+const NOTHING = {
+  takeoff: null,
+  settled: null,
+  preview: false,
+  totals: null,
+  settledTotals: null,
+  asked: 0,
+  totalsOf: 0,
+  takeoffOf: 0,
+} as const;
 const useShown = create<Shown>()(() => ({ open: null, ...NOTHING }));
 const noJob = planStore();
 let letGo: (() => void) | null = null;
@@ -56,15 +73,28 @@ export function showJob(open: OpenJob | null): void {
   useShown.setState({ open, ...NOTHING });
   if (!open) return;
   const { store, port } = open;
-  const stopAnswers = port.listen(({ tick, takeoff, preview }) =>
-    useShown.setState({ takeoff, answerTick: tick, preview, ...(preview ? {} : { settled: takeoff }) }),
+  const stopAnswers = port.listen(
+    ({ ask, takeoff, preview, totals }) =>
+      useShown.setState({
+        takeoff,
+        preview,
+        totals,
+        totalsOf: ask,
+        takeoffOf: ask,
+        ...(preview ? {} : { settled: takeoff, settledTotals: totals }),
+      }),
+    ({ ask, totals }) => useShown.setState({ totals, totalsOf: ask }),
   );
-  const stopChanges = store.onChange((change) => port.change(change.writes, change.stamp.tick));
+  const stopChanges = store.onChange((change) => noteAsk(port.change(change.writes, change.stamp.tick)));
   letGo = () => {
     stopAnswers();
     stopChanges();
     port.close();
   };
+}
+
+function noteAsk(asked: number | undefined): void {
+  if (asked !== undefined) useShown.setState({ asked });
 }
 
 export function setReadOnly(readOnly: ReadOnly): void {
@@ -74,13 +104,13 @@ export function setReadOnly(readOnly: ReadOnly): void {
 /** Tells the takeoff which floor is shown. */
 export function measureFloor(floor: RecordId): void {
   const open = useShown.getState().open;
-  open?.port.load(open.store.getState(), floor, open.store.tick());
+  noteAsk(open?.port.load(open.store.getState(), floor, open.store.tick()));
 }
 
 /** Numbers for what the hand is doing and the plan does not hold yet; null ends it. */
 export function previewCells(cells: readonly Cell[] | null): void {
   const open = useShown.getState().open;
-  open?.port.preview(cells, open.store.tick());
+  noteAsk(open?.port.preview(cells, open.store.tick()));
 }
 
 export function openNow(): OpenJob | null {
@@ -106,24 +136,35 @@ export function useDoc<T>(select: (doc: Doc) => T): T {
 
 /** Numbers of another floor are no numbers of this one: after a change of floor there are none until its own come. */
 export function useTakeoff(): { readonly takeoff: Takeoff | null; readonly stale: boolean; readonly preview: boolean } {
-  const store = usePlanStore();
-  useSyncExternalStore(store.subscribe, store.getState);
   const floor = useFloor();
-  const { takeoff, answerTick, preview } = useShown();
-  return { takeoff: ofFloor(takeoff, floor), stale: answerTick < store.tick(), preview };
+  const takeoff = useShown((shown) => shown.takeoff);
+  const preview = useShown((shown) => shown.preview);
+  const stale = useShown((shown) => shown.takeoffOf < shown.asked);
+  return { takeoff: ofFloor(takeoff, floor), stale, preview };
+}
+
+/** Areas and lengths on the screen, and the number of the ask that they answer. */
+export function useTotals(): { readonly totals: Totals | null; readonly stale: boolean; readonly answers: number } {
+  const floor = useFloor();
+  const totals = useShown((shown) => shown.totals);
+  const answers = useShown((shown) => shown.totalsOf);
+  const stale = useShown((shown) => shown.totalsOf < shown.asked);
+  return { totals: ofFloor(totals, floor), stale, answers };
 }
 
 /** The takeoff of the plan itself, while a preview is shown. */
-export function useSettledTakeoff(): Takeoff | null {
+export function useSettled(): { readonly takeoff: Takeoff | null; readonly totals: Totals | null } {
   const floor = useFloor();
-  return ofFloor(
-    useShown((shown) => shown.settled),
-    floor,
+  const takeoff = useShown((shown) => shown.settled);
+  const totals = useShown((shown) => shown.settledTotals);
+  return useMemo(
+    () => ({ takeoff: ofFloor(takeoff, floor), totals: ofFloor(totals, floor) }),
+    [takeoff, totals, floor],
   );
 }
 
-function ofFloor(takeoff: Takeoff | null, floor: Held<'floor'> | null): Takeoff | null {
-  return takeoff && takeoff.floor === floor?.id ? takeoff : null;
+function ofFloor<T extends { readonly floor: string }>(numbers: T | null, floor: Held<'floor'> | null): T | null {
+  return numbers && numbers.floor === floor?.id ? numbers : null;
 }
 
 export function useJob(): Held<'job'> | null {

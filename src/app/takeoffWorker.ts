@@ -1,12 +1,19 @@
 import { takeoffInline } from '../takeoff/takeoffInline.ts';
-import type { FromWorker, ToWorker } from './takeoffMessages.ts';
+import { answerSender, type FromWorker, type ToWorker } from './takeoffMessages.ts';
 
 /**
  * The takeoff in a worker. Messages that are already waiting are taken in before an answer is worked out, so that a
  * fast drag is answered once, for where the hand is now, and not for every place it has been.
  */
-const port = takeoffInline((answerLater) => setTimeout(answerLater, 0));
-port.listen((answer) => postMessage(answer satisfies FromWorker));
+const port = takeoffInline((answerLater) => setTimeout(answerLater, 0), {
+  later(work, ms) {
+    const timer = setTimeout(work, ms);
+    return () => clearTimeout(timer);
+  },
+  clockMs: () => performance.now(),
+});
+const post = (message: FromWorker, load: ArrayBuffer[] = []): void => postMessage(message, { transfer: load });
+port.listen(answerSender(post), (totals) => post({ kind: 'totals', totals }));
 
 addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   switch (data.kind) {

@@ -2,6 +2,7 @@ import type { Cell } from '../model/cell.ts';
 import type { Doc } from '../model/doc.ts';
 import type { FloorMeasure } from '../geometry/floorShape.ts';
 import type { Fault, Hold, Line } from './line.ts';
+import type { Totals } from './totals.ts';
 
 /** Everything the takeoff says of one floor of a job. Derived, never stored. */
 export interface Takeoff {
@@ -20,18 +21,33 @@ export interface Takeoff {
   readonly blocked: string | null;
 }
 
-export interface Answer {
+/** To which question something is the answer: asks are counted from one, by every call of load, change and preview. */
+export interface Answered {
+  readonly ask: number;
   readonly tick: number;
-  readonly takeoff: Takeoff;
   /** True while it shows an overlay of a drag that is not in the plan. */
   readonly preview: boolean;
+  /** Null when there are no quantities (`Takeoff.blocked`). */
+  readonly totals: Totals | null;
 }
 
-/** The same contract in a worker and inline. The newest tick wins; cells of a preview are dropped, never merged. */
+export interface Answer extends Answered {
+  readonly takeoff: Takeoff;
+}
+
+/**
+ * The same contract in a worker and inline. The newest tick wins; cells of a preview are dropped, never merged.
+ *
+ *   ask ---> totals (areas and lengths, at once) ---> answer (hours, money, outlines: with the totals where that is
+ *                                                     quick, else when nothing has been asked for a while)
+ *
+ * load, change and preview answer the number of the ask.
+ */
 export interface TakeoffPort {
-  load(doc: Doc, floor: string, tick: number): void;
-  change(cells: readonly Cell[], tick: number): void;
-  preview(cells: readonly Cell[] | null, tick: number): void;
-  listen(on: (answer: Answer) => void): () => void;
+  load(doc: Doc, floor: string, tick: number): number;
+  change(cells: readonly Cell[], tick: number): number;
+  preview(cells: readonly Cell[] | null, tick: number): number;
+  /** `onTotals` hears only what comes ahead of its answer. */
+  listen(on: (answer: Answer) => void, onTotals?: (totals: Answered) => void): () => void;
   close(): void;
 }

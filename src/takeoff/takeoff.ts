@@ -1,5 +1,6 @@
 import { fitTrue } from '../geometry/fitTrue.ts';
 import type { FloorMeasure } from '../geometry/floorShape.ts';
+import { floorTotals } from '../geometry/floorTotals.ts';
 import { measureFloor } from '../geometry/measureFloor.ts';
 import type { MeasureMemory } from '../geometry/measureMemory.ts';
 import { onFloor, recordOf, type Doc, type Held } from '../model/doc.ts';
@@ -18,11 +19,9 @@ import { prepOfFloor } from './prep.ts';
 import { rateBook } from './rates/rateBook.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { spotLines } from './spotLines.ts';
+import { NOTHING_M2, totalsOf, type Totals } from './totals.ts';
 import { upstandLines } from './upstandLines.ts';
 import { workLines } from './workLines.ts';
-
-/** A zone smaller than this, m2, is not there: the rest of a slab that is covered whole. */
-const NOTHING_M2 = 1e-6;
 
 /**
  * Everything that one floor takes: quantities off the plan, and for what no hold forbids hours, material, dust and
@@ -47,6 +46,14 @@ export function takeoff(doc: Doc, floor: string, memory?: MeasureMemory): Takeof
     notices: noticesOf(doc, site.book),
     blocked: null,
   };
+}
+
+/**
+ * The areas and lengths of one floor alone, for a hand that moves; null when it has no quantities. The same numbers as
+ * those of `takeoff` of the same plan.
+ */
+export function takeoffTotals(doc: Doc, floor: string, memory?: MeasureMemory): Totals | null {
+  return whyBlocked(doc, floor) ? null : totalsOf(floor, floorTotals(planShape(doc, floor), memory));
 }
 
 /** Why a floor has no quantities at all; null when it has. */

@@ -1,39 +1,95 @@
 import type { Cell } from '../model/cell.ts';
 import { measureMemory } from '../geometry/measureMemory.ts';
 import { applyCells, EMPTY_DOC, type Doc } from '../model/doc.ts';
-import type { Answer, TakeoffPort } from './port.ts';
-import { takeoff } from './takeoff.ts';
+import type { Answer, Answered, TakeoffPort } from './port.ts';
+import { takeoff, takeoffTotals } from './takeoff.ts';
 
 /** Runs what it is given: at once, or when other messages have been taken in. */
 export type Soon = (work: () => void) => void;
 
-const atOnce: Soon = (work) => work();
+/** How whoever runs the takeoff waits, and for what. */
+export interface Pace {
+  readonly soon: Soon;
+  /** Runs it so many ms later; what it answers calls that off. */
+  readonly later: (work: () => void, ms: number) => () => void;
+  readonly clockMs: () => number;
+}
+
+/** An answer that takes no longer than this goes out with its totals: the whole takeoff follows the pointer. */
+const QUICK_MS = 30;
+/** A hand that has not moved for this long rests; longer where the answer takes longer, so that it is not in the way of the next move. */
+const REST_MS = 150;
+/** The first answer of a plan starts from nothing; those after it take about so much less. A guess until one has been timed. */
+const FIRST_ANSWER_MORE = 8;
+/** Of the time an answer takes, the newest counts for so much: one hiccup of a busy machine is no slow plan. */
+const NEWEST_COUNTS = 0.3;
 
 /**
  * The takeoff without a worker: for tests, printing and browsers that have none. A preview lies over the plan until
- * the next change, load or preview; it is dropped then, never merged. The newest tick wins.
+ * the next change, load or preview; it is dropped then, never merged. The newest tick wins. Without a pace every ask
+ * is answered whole.
  */
-export function takeoffInline(soon: Soon = atOnce): TakeoffPort {
+export function takeoffInline(soon: Soon = (work) => work(), pace: Omit<Pace, 'soon'> | null = null): TakeoffPort {
   const memory = measureMemory();
-  const listeners = new Set<(answer: Answer) => void>();
+  const listeners = new Set<{
+    readonly on: (answer: Answer) => void;
+    readonly onTotals?: (totals: Answered) => void;
+  }>();
   let doc: Doc = EMPTY_DOC;
   let floor = '';
   let overlay: readonly Cell[] | null = null;
   let newest = Number.NEGATIVE_INFINITY;
+  let asked = 0;
   let waiting = false;
+  let isFirst = true;
+  let answerMs = Number.POSITIVE_INFINITY;
+  let callOff: (() => void) | null = null;
+
+  function head(shown: Doc): Answered {
+    return { ask: asked, tick: newest, preview: overlay !== null, totals: takeoffTotals(shown, floor, memory) };
+  }
+
+  /** What there is to see: the plan, or a preview over it. */
+  function shownDoc(): Doc {
+    return overlay ? applyCells(doc, overlay) : doc;
+  }
+
+  function sayAll(shown: Doc, known: Answered | null): void {
+    const startMs = pace?.clockMs() ?? 0;
+    const answer: Answer = { ...(known ?? head(shown)), takeoff: takeoff(shown, floor, memory) };
+    for (const { on } of listeners) on(answer);
+    const tookMs = (pace?.clockMs() ?? 0) - startMs;
+    answerMs = isFirst ? tookMs / FIRST_ANSWER_MORE : answerMs + (tookMs - answerMs) * NEWEST_COUNTS;
+    isFirst = false;
+  }
 
   function say(): void {
     waiting = false;
-    const shown = overlay ? applyCells(doc, overlay) : doc;
-    const answer: Answer = { tick: newest, takeoff: takeoff(shown, floor, memory), preview: overlay !== null };
-    for (const on of listeners) on(answer);
+    const shown = shownDoc();
+    if (!pace || answerMs <= QUICK_MS) return sayAll(shown, null);
+    const totals = head(shown);
+    for (const { onTotals } of listeners) onTotals?.(totals);
+    // Nobody moves anything yet: there is nothing to wait for.
+    if (isFirst) return sayAll(shown, totals);
+    callOff = pace.later(
+      () => {
+        callOff = null;
+        if (!waiting) sayAll(shown, totals);
+      },
+      Math.max(REST_MS, answerMs),
+    );
   }
 
-  function answerTo(tick: number): void {
+  function answerTo(tick: number): number {
     newest = Math.max(newest, tick);
-    if (waiting) return;
-    waiting = true;
-    soon(say);
+    asked += 1;
+    callOff?.();
+    callOff = null;
+    if (!waiting) {
+      waiting = true;
+      soon(say);
+    }
+    return asked;
   }
 
   return {
@@ -41,24 +97,27 @@ export function takeoffInline(soon: Soon = atOnce): TakeoffPort {
       doc = nextDoc;
       floor = nextFloor;
       overlay = null;
-      answerTo(tick);
+      isFirst = true;
+      answerMs = Number.POSITIVE_INFINITY;
+      return answerTo(tick);
     },
     change(cells, tick) {
       doc = applyCells(doc, cells);
       overlay = null;
-      answerTo(tick);
+      return answerTo(tick);
     },
     preview(cells, tick) {
-      // A preview that was overtaken by a change is of a plan that is gone.
-      if (tick < newest) return;
-      overlay = cells;
-      answerTo(tick);
+      // A preview that was overtaken by a change is of a plan that is gone: what stands is said again.
+      if (tick >= newest) overlay = cells;
+      return answerTo(tick);
     },
-    listen(on) {
-      listeners.add(on);
-      return () => listeners.delete(on);
+    listen(on, onTotals) {
+      const listener = onTotals ? { on, onTotals } : { on };
+      listeners.add(listener);
+      return () => listeners.delete(listener);
     },
     close() {
+      callOff?.();
       listeners.clear();
     },
   };

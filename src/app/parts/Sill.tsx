@@ -9,6 +9,8 @@ export interface SillItem {
   readonly label: string;
   /** null: not known yet; a dash stands there. */
   readonly figure: FigureValue | null;
+  /** A newer number is on its way: the old one is dimmed, not taken away. */
+  readonly stale?: boolean;
   /** It changes under the hand right now. */
   readonly live?: boolean;
   /** Pressing it asks why. */
@@ -18,15 +20,20 @@ export interface SillItem {
 interface SillProps {
   readonly label: string;
   readonly items: readonly SillItem[];
-  /** Newer numbers are on their way: the old ones are dimmed, not taken away. */
-  readonly stale?: boolean;
+  /** Which ask the numbers answer, for whoever watches from outside. */
+  readonly answers?: number;
   readonly className?: string | undefined;
 }
 
 /** What it adds up to, along the bottom of the canvas. Figures hold their width, so nothing jumps. */
-export function Sill({ label, items, stale = false, className }: SillProps): ReactElement {
+export function Sill({ label, items, answers, className }: SillProps): ReactElement {
   return (
-    <section className={cx(css.sill, stale && css.stale, className)} aria-label={label} aria-busy={stale}>
+    <section
+      className={cx(css.sill, className)}
+      aria-label={label}
+      aria-busy={items.some((item) => item.stale)}
+      data-answers={answers}
+    >
       {items.map((item) => {
         const inside = (
           <>
@@ -35,7 +42,7 @@ export function Sill({ label, items, stale = false, className }: SillProps): Rea
           </>
         );
         const long = (item.figure?.figure.length ?? 0) > 9;
-        const look = cx(css.item, item.live && css.live, long && css.long);
+        const look = cx(css.item, item.stale && css.stale, item.live && css.live, long && css.long);
         return item.onAsk ? (
           <button key={item.key} type="button" className={look} onClick={item.onAsk}>
             {inside}

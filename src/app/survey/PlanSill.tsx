@@ -1,12 +1,11 @@
-import type { ReactElement } from 'react';
+import { useMemo, type ReactElement } from 'react';
 import type { Layout } from '../look/useLayout.ts';
 import { Sill } from '../parts/Sill.tsx';
-import { useDoc, useFloor, useJob, useSettledTakeoff, useTakeoff, useUnits } from '../plan.ts';
+import { useDoc, useFloor, useJob, useSettled, useTakeoff, useTotals, useUnits } from '../plan.ts';
 import { askWhy, type Stage } from '../session.ts';
 import { surveyText } from '../../words/surveyWords.ts';
-import { applyCells } from '../../model/doc.ts';
-import { sillFigure, type SillFigure, type SillName } from './sillItems.ts';
-import { useHand } from './hand.ts';
+import { useDraftedDoc } from './shownDoc.ts';
+import { sillFigure, type SillFigure, type SillName, type Sums } from './sillItems.ts';
 import { useHasMoney } from '../takeoff/useHasMoney.ts';
 
 /* In Survey the edge is all there is; what of it a hand tool follows beside machine field is for Prep and Takeoff. */
@@ -41,26 +40,31 @@ export function PlanSill({ stage, layout, className }: PlanSillProps): ReactElem
   const floor = useFloor();
   const units = useUnits();
   const currency = useJob()?.currency ?? 'USD';
-  const { takeoff, stale } = useTakeoff();
-  const settled = useSettledTakeoff();
-  const cells = useHand((now) => now.draft?.cells) ?? [];
+  const { takeoff, stale: takeoffStale } = useTakeoff();
+  const { totals, stale: totalsStale, answers } = useTotals();
+  const settled = useSettled();
+  const drafted = useDraftedDoc();
   const doc = useDoc((now) => now);
+  const moves = drafted !== doc;
   const hasMoney = useHasMoney();
-  const names = SHOWN[stage][layout === 'phoneWide' ? 'phone' : layout].filter((name) => hasMoney || name !== 'price');
-  const shared = { floor: floor?.id ?? '', units, currency };
-  const shownDoc = cells.length > 0 ? applyCells(doc, cells) : doc;
-  const same = ({ figure }: SillFigure, other: SillFigure): boolean => figure?.figure === other.figure?.figure;
-  const items = names.map((name) => {
-    const now = sillFigure(name, { ...shared, doc: shownDoc, takeoff });
-    const before = sillFigure(name, { ...shared, doc, takeoff: settled });
-    const { why } = now;
-    return {
-      key: now.key,
-      label: now.label,
-      figure: now.figure,
-      live: cells.length > 0 && !same(now, before),
-      ...(why !== null && cells.length === 0 ? { onAsk: () => askWhy(why) } : {}),
-    };
-  });
-  return <Sill label={surveyText.sill} items={items} stale={stale} className={className} />;
+  const floorId = floor?.id ?? '';
+
+  const figures = useMemo(() => {
+    const names = SHOWN[stage][layout === 'phoneWide' ? 'phone' : layout];
+    const shared = { floor: floorId, units, currency };
+    return (sums: Pick<Sums, 'doc' | 'takeoff' | 'totals'>): readonly SillFigure[] =>
+      names.filter((name) => hasMoney || name !== 'price').map((name) => sillFigure(name, { ...shared, ...sums }));
+  }, [stage, layout, hasMoney, floorId, units, currency]);
+  const before = useMemo(() => figures({ doc, ...settled }), [figures, doc, settled]);
+  const now = useMemo(() => figures({ doc: drafted, takeoff, totals }), [figures, drafted, takeoff, totals]);
+
+  const items = now.map(({ key, label, figure, why, waits }, i) => ({
+    key,
+    label,
+    figure,
+    stale: waits ? takeoffStale : totalsStale,
+    live: moves && figure?.figure !== before[i]?.figure?.figure,
+    ...(why !== null && !moves ? { onAsk: () => askWhy(why) } : {}),
+  }));
+  return <Sill label={surveyText.sill} items={items} answers={answers} className={className} />;
 }

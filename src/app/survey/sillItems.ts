@@ -4,9 +4,11 @@ import { onFloor, recordsOf, type Doc } from '../../model/doc.ts';
 import { showArea, showNumber, showRun, type Figure } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
 import type { Line, Range } from '../../takeoff/line.ts';
+import { EDGE_KINDS } from '../../takeoff/edgeLines.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
+import { sumOfZones, type Totals, type ZoneFigures } from '../../takeoff/totals.ts';
 import { moneyOnScreen } from '../takeoff/showQuantity.ts';
-import { ALL_EDGE, allEdgeLine } from '../takeoff/allEdgeLine.ts';
+import { ALL_EDGE } from '../takeoff/allEdgeLine.ts';
 import { whyKey } from '../takeoff/whyLine.ts';
 import { sillWords } from '../../words/surveyWords.ts';
 
@@ -16,13 +18,17 @@ export interface SillFigure {
   readonly label: string;
   readonly figure: Figure | null;
   readonly why: string | null;
+  /** It waits for the whole takeoff; the others come with the totals, at once. */
+  readonly waits: boolean;
 }
 
-interface Sums {
+export interface Sums {
   readonly doc: Doc;
   readonly floor: string;
   readonly units: Units;
   readonly takeoff: Takeoff | null;
+  /** Areas and lengths of the takeoff, or newer ones. Null: there are no quantities. */
+  readonly totals: Totals | null;
   readonly currency: string;
 }
 
@@ -45,17 +51,24 @@ type Show = (value: number) => Figure;
 function total(sums: Sums, key: string, codes: readonly string[], label: string, show: Show): SillFigure {
   const lines = codes.flatMap((code) => linesOf(sums, code));
   const known = sums.takeoff !== null && sums.takeoff.blocked === null;
-  return { key, label, figure: known ? show(sum(lines)) : null, why: whyOf(lines) };
+  return { key, label, figure: known ? show(sum(lines)) : null, why: whyOf(lines), waits: true };
 }
 
-function allEdge({ takeoff }: Sums, run: Show): SillFigure {
-  const line = takeoff && allEdgeLine(takeoff);
-  return {
-    key: 'edge',
-    label: sillWords.edge,
-    figure: line && run(line.quantity.likely),
-    why: line && ALL_EDGE,
-  };
+/** A figure that follows the hand: out of the totals, with the lines that answer why. */
+function live(
+  { totals }: Sums,
+  item: Pick<SillFigure, 'key' | 'label' | 'why'>,
+  show: (totals: Totals) => Figure,
+): SillFigure {
+  return { ...item, figure: totals && show(totals), waits: false };
+}
+
+function edgeMetres({ facesM }: ZoneFigures): number {
+  return EDGE_KINDS.reduce((all, kind) => all + facesM[kind], 0);
+}
+
+function allEdgeMetres({ facesM, hiddenFacesM }: ZoneFigures): number {
+  return EDGE_KINDS.reduce((all, kind) => all + facesM[kind] + hiddenFacesM[kind], 0);
 }
 
 /** Tight spots; where a machine cannot get in at all the label says that too. */
@@ -69,10 +82,11 @@ function runOf(sums: Sums, kind: 'crack' | 'joint'): SillFigure {
   const known = sums.takeoff?.blocked !== 'pageNotTrued';
   const lines = (sums.takeoff?.lines ?? []).filter((line) => line.code.startsWith(`${kind}.`));
   // What lies on the slab counts, as in the takeoff; before there is a slab, what has been drawn.
-  const drawnM = items.reduce((all, item) => all + pathLength(item.path), 0) / 1000;
-  const lengthM = sums.takeoff && sums.takeoff.blocked === null ? sum(lines) : drawnM;
+  const drawnM = (): number => items.reduce((all, item) => all + pathLength(item.path), 0) / 1000;
+  const { totals } = sums;
+  const lengthM = totals ? sumOfZones(totals, (zone) => (kind === 'crack' ? zone.crackM : zone.jointM)) : drawnM();
   const label = sillWords[kind === 'crack' ? 'cracks' : 'joints'](items.length);
-  return { key: kind, label, figure: known ? showRun(lengthM, sums.units) : null, why: whyOf(lines) };
+  return { key: kind, label, figure: known ? showRun(lengthM, sums.units) : null, why: whyOf(lines), waits: false };
 }
 
 function pageFigure({ doc, floor }: Sums): SillFigure {
@@ -85,6 +99,7 @@ function pageFigure({ doc, floor }: Sums): SillFigure {
     label: pages.length === 0 ? sillWords.noPage : sillWords.page,
     figure: known ? { figure: `±${showNumber(worst, worst < 0.095 ? 2 : 1)}`, unit: '%' } : null,
     why: null,
+    waits: false,
   };
 }
 
@@ -101,6 +116,7 @@ function hours(sums: Sums): SillFigure {
     label: sillWords.hours,
     figure: range(lines, (value) => showNumber(value, 0), 'h'),
     why: whyOf(lines),
+    waits: true,
   };
 }
 
@@ -119,6 +135,7 @@ function price(sums: Sums): SillFigure {
     label: priceLabel(open, recordsOf(sums.doc, 'floor').length > 1),
     figure: range(lines, (value) => moneyOnScreen(value, sums.currency), ''),
     why: whyOf(lines),
+    waits: true,
   };
 }
 
@@ -126,15 +143,22 @@ function price(sums: Sums): SillFigure {
 export function sillFigure(name: SillName, sums: Sums): SillFigure {
   const area: Show = (value) => showArea(value, sums.units);
   const run: Show = (value) => showRun(value, sums.units);
+  const why = (code: string): string | null => whyOf(linesOf(sums, code));
   switch (name) {
     case 'net':
-      return total(sums, name, ['netFloorAll'], sillWords.net, area);
+      return live(sums, { key: name, label: sillWords.net, why: why('netFloorAll') }, ({ netM2 }) => area(netM2));
     case 'field':
-      return total(sums, name, ['field'], sillWords.field, area);
+      return live(sums, { key: name, label: sillWords.field, why: why('field') }, (totals) =>
+        area(sumOfZones(totals, ({ fieldM2 }) => fieldM2)),
+      );
     case 'allEdge':
-      return allEdge(sums, run);
+      return live(sums, { key: 'edge', label: sillWords.edge, why: sums.totals && ALL_EDGE }, (totals) =>
+        run(sumOfZones(totals, allEdgeMetres)),
+      );
     case 'edge':
-      return total(sums, name, ['edge'], sillWords.edgeByHand, run);
+      return live(sums, { key: name, label: sillWords.edgeByHand, why: why('edge') }, (totals) =>
+        run(sumOfZones(totals, edgeMetres)),
+      );
     case 'tight':
       return left(sums, area);
     case 'upstands':
@@ -149,6 +173,7 @@ export function sillFigure(name: SillName, sums: Sums): SillFigure {
       return {
         ...total(sums, name, ['obstructions'], sillWords.obstructions, area),
         figure: { figure: String(onFloor(sums.doc, 'obstruction', sums.floor).length), unit: '' },
+        waits: false,
       };
     case 'cracks':
       return runOf(sums, 'crack');

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import { floorItems } from '../../../src/app/survey/floorItems.ts';
 import { litOf } from '../../../src/app/survey/litOf.ts';
-import { sillFigure } from '../../../src/app/survey/sillItems.ts';
+import { sillFigure, type Sums } from '../../../src/app/survey/sillItems.ts';
 import { codeWords } from '../../../src/app/takeoff/codeWords.ts';
 import { whyKey, whyLine } from '../../../src/app/takeoff/whyLine.ts';
 import { figureText } from '../../../src/model/showNumber.ts';
 import { totalOf } from '../../support/totalOf.ts';
-import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import { takeoff, takeoffTotals } from '../../../src/takeoff/takeoff.ts';
 import { docOf, FLOOR, jobCells, record, rectangle, slabCells } from '../../support/jobPlans.ts';
 import { richJob } from '../../support/richJob.ts';
 
@@ -79,9 +79,18 @@ test('in feet the same list speaks of feet', () => {
   expect(wall?.words).toBe('Wall 7 7/8" thick');
 });
 
+const sumsOf = (plan: typeof doc): Sums => ({
+  doc: plan,
+  floor: FLOOR,
+  units: 'metric',
+  takeoff: takeoff(plan, FLOOR),
+  totals: takeoffTotals(plan, FLOOR),
+  currency: 'USD',
+});
+
 test('the sill adds up what the takeoff says, and leads to the line that answers why', () => {
   const said = takeoff(doc, FLOOR);
-  const sums = { doc, floor: FLOOR, units: 'metric', takeoff: said, currency: 'USD' } as const;
+  const sums = sumsOf(doc);
   const net = sillFigure('net', sums);
   expect(Number(net.figure?.figure)).toBeCloseTo(said.measure.netM2, 2);
   const line = said.lines.find((each) => each.key === net.why);
@@ -93,7 +102,7 @@ test('the sill adds up what the takeoff says, and leads to the line that answers
 
 test('the sill of Survey counts every edge, whatever a machine reaches; its Why is the sum of the lines', () => {
   const said = takeoff(doc, FLOOR);
-  const sums = { doc, floor: FLOOR, units: 'metric', takeoff: said, currency: 'USD' } as const;
+  const sums = sumsOf(doc);
   const all = sillFigure('allEdge', sums);
   // Round 6 x 5 m less the doorway, and the wall W1 on both sides and its end less D2 on both sides, and the column.
   expect(Number(all.figure?.figure)).toBeGreaterThan(totalOf(said, 'edge').likely - 0.005);
@@ -108,8 +117,8 @@ test('the sill of Survey counts every edge, whatever a machine reaches; its Why 
   );
   const barred = takeoff(narrow, FLOOR);
   expect(totalOf(barred, 'edge').likely).toBe(0);
-  expect(sillFigure('allEdge', { ...sums, doc: narrow, takeoff: barred }).figure).toEqual(all.figure);
-  expect(sillFigure('tight', { ...sums, doc: narrow, takeoff: barred }).label).toBe('Tight, cut off');
+  expect(sillFigure('allEdge', sumsOf(narrow)).figure).toEqual(all.figure);
+  expect(sillFigure('tight', sumsOf(narrow)).label).toBe('Tight, cut off');
 });
 
 test('a sum over lines of several codes is called by what they have in common', () => {
@@ -125,10 +134,7 @@ test('a crack counts as far as it lies on the slab, on the sill as in its Why; b
     [3000, 6000],
   ] as const;
   const crack = record('crack:a', { floor: FLOOR, tag: 'C1', path, widthMm: 1, depthMm: null, behaviour: 'static' });
-  const shown = (plan: typeof doc) => {
-    const sums = { doc: plan, floor: FLOOR, units: 'metric', takeoff: takeoff(plan, FLOOR), currency: 'USD' } as const;
-    return sillFigure('cracks', sums).figure?.figure;
-  };
+  const shown = (plan: typeof doc) => sillFigure('cracks', sumsOf(plan)).figure?.figure;
   expect(shown(docOf(jobCells(), slabCells(rectangle(6000, 5000)), crack))).toBe('1.00');
   expect(shown(docOf(jobCells(), crack))).toBe('2.00');
 });
@@ -148,13 +154,22 @@ test('with a page that is not trued no figure is shown', () => {
     [...doc].flatMap(([id, fields]) => Object.entries(fields).map(([slot, value]) => [id, slot, value] as const)),
     page,
   );
-  const sums = {
-    doc: untrued,
-    floor: FLOOR,
-    units: 'metric',
-    takeoff: takeoff(untrued, FLOOR),
-    currency: 'USD',
-  } as const;
   for (const name of ['net', 'edge', 'cracks', 'page', 'hours'] as const)
-    expect(sillFigure(name, sums).figure).toBeNull();
+    expect(sillFigure(name, sumsOf(untrued)).figure).toBeNull();
+});
+
+test('what follows the hand at once is what the lines of the takeoff add up to', () => {
+  for (const plan of [doc, richJob()]) {
+    const said = takeoff(plan, FLOOR);
+    const sums = sumsOf(plan);
+    const quick = ['net', 'field', 'edge', 'allEdge', 'cracks', 'joints'] as const;
+    for (const name of quick) {
+      const { figure, why, waits } = sillFigure(name, sums);
+      expect(waits, name).toBe(false);
+      const line = why === null ? null : whyLine(said, why);
+      if (line) expect(Number(figure?.figure.replaceAll(',', '')), name).toBeCloseTo(line.quantity.likely, 2);
+    }
+    for (const name of ['tight', 'upstands', 'hours', 'price'] as const)
+      expect(sillFigure(name, sums).waits, name).toBe(true);
+  }
 });

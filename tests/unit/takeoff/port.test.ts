@@ -75,3 +75,59 @@ test('what it has measured is not measured again: not for a price, and not when 
   port.change(set('job:1', 'currency', 'EUR'), 2);
   expect(measure()).toBe(first);
 });
+
+/** A clock and timers that a test moves on. `costMs` passes whenever something is timed. */
+function paced(costMs: number) {
+  let nowMs = 0;
+  let timers: { readonly atMs: number; readonly work: () => void }[] = [];
+  const pace = {
+    later(work: () => void, ms: number) {
+      const timer = { atMs: nowMs + ms, work };
+      timers.push(timer);
+      return () => {
+        timers = timers.filter((each) => each !== timer);
+      };
+    },
+    clockMs: () => (nowMs += costMs),
+  };
+  const port = takeoffInline((work) => work(), pace);
+  const heardAll: ['totals' | 'answer', number, number | undefined][] = [];
+  port.listen(
+    ({ ask, takeoff }) => heardAll.push(['answer', ask, takeoff.measure.netM2]),
+    ({ ask, totals }) => heardAll.push(['totals', ask, totals?.netM2]),
+  );
+  const rest = (): void => {
+    for (const { work } of timers.splice(0)) work();
+  };
+  return { port, rest, take: () => heardAll.splice(0).map(([what, ask, net]) => `${what} ${ask}: ${net?.toFixed(1)}`) };
+}
+
+test('where an answer takes long, areas and lengths come at once and the rest when the hand rests', () => {
+  const { port, rest, take } = paced(400);
+  port.load(withCells(doc, column), FLOOR, 1);
+  expect(take()).toEqual(['totals 1: 19.0', 'answer 1: 19.0']);
+  port.preview(moved, 1);
+  port.preview(null, 1);
+  port.preview(moved, 1);
+  expect(take()).toEqual(['totals 2: 18.0', 'totals 3: 19.0', 'totals 4: 18.0']);
+  rest();
+  expect(take()).toEqual(['answer 4: 18.0']);
+  rest();
+  expect(take()).toEqual([]);
+});
+
+test('where it is quick, the whole answer follows every move', () => {
+  const { port, take } = paced(1);
+  port.load(withCells(doc, column), FLOOR, 1);
+  take();
+  port.preview(moved, 1);
+  port.preview(null, 1);
+  expect(take()).toEqual(['answer 2: 18.0', 'answer 3: 19.0']);
+});
+
+test('asks are counted by every call, answered or not', () => {
+  const { port } = heard(() => undefined);
+  expect([port.load(doc, FLOOR, 1), port.change(column, 2), port.preview(moved, 2), port.preview(null, 2)]).toEqual([
+    1, 2, 3, 4,
+  ]);
+});

@@ -1,0 +1,54 @@
+import type { FaceMetres, FloorMeasure, FloorShape, MachineField, ZoneMeasure } from './floorShape.ts';
+import type { MeasureMemory } from './measureMemory.ts';
+import { measureFloor } from './measureFloor.ts';
+import { pathLength } from './polyline.ts';
+
+/** Faces beside floor that no machine works, metres by kind; together they are the `hidden` of all faces. */
+export type HiddenFaces = Omit<FaceMetres, 'hidden'>;
+
+/** One zone in numbers alone: what can be said before any outline is drawn. Areas in m2, lengths in m. */
+export interface ZoneTotals extends Omit<
+  ZoneMeasure,
+  'net' | 'field' | 'strip' | 'tight' | 'faceLines' | 'fields' | 'solids'
+> {
+  readonly fields?: readonly Omit<MachineField, 'region'>[];
+  readonly hiddenFaces: HiddenFaces;
+}
+
+export interface FloorTotals extends Omit<FloorMeasure, 'zones'> {
+  readonly zones: readonly ZoneTotals[];
+}
+
+/**
+ * The numbers of a floor without its outlines, for a hand that moves. Never throws; the same numbers as `measureFloor`
+ * of the same shape, of which this takes the outlines away.
+ */
+export function floorTotals(shape: FloorShape, memory?: MeasureMemory): FloorTotals {
+  return totalsOfMeasure(measureFloor(shape, memory));
+}
+
+/** A measure without its outlines. */
+export function totalsOfMeasure(measure: FloorMeasure): FloorTotals {
+  return { ...measure, zones: measure.zones.map(withoutOutlines) };
+}
+
+function withoutOutlines(zone: ZoneMeasure): ZoneTotals {
+  const {
+    net: _net,
+    field: _field,
+    strip: _strip,
+    tight: _tight,
+    faceLines,
+    fields,
+    solids: _solids,
+    ...numbers
+  } = zone;
+  const machines = fields?.map(({ machine, areaM2 }) => ({ machine, areaM2 }));
+  return { ...numbers, ...(machines ? { fields: machines } : {}), hiddenFaces: hiddenFaces(faceLines) };
+}
+
+function hiddenFaces(lines: ZoneMeasure['faceLines']): HiddenFaces {
+  const metres = { wall: 0, obstruction: 0, drop: 0, stop: 0 };
+  for (const { kind, path, hidden } of lines) if (hidden) metres[kind] += pathLength(path) / 1000;
+  return metres;
+}
