@@ -20,7 +20,7 @@ export default defineConfig({
           name: 'unit',
           testTimeout: 20_000,
           environment: 'node',
-          include: ['tests/{unit,property,golden,reference,gates}/**/*.test.ts'],
+          include: ['tests/{unit,property,golden,reference,gates,fuzz}/**/*.test.ts'],
         },
       },
       {

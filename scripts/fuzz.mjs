@@ -1,0 +1,57 @@
+// npm run fuzz [-- COUNT [FIRST_SEED [FAMILY]]]: measures that many degenerate plans (100,000 unless told) and looks at
+// each by the laws of tests/fuzz. A failure is printed as family and seed, which make the plan again.
+// Two processes share the work; each is this script with FUZZ_SHARE set.
+import { availableParallelism } from 'node:os';
+import { importBundled } from './bundleEntry.mjs';
+import { ensureDeps } from './deps.mjs';
+import { runNode } from './runTool.mjs';
+
+const [count = 100_000, firstSeed = 0] = process.argv.slice(2, 4).map(Number);
+const family = process.argv[4];
+const share = process.env['FUZZ_SHARE'];
+
+if (!Number.isInteger(count) || count < 1 || !Number.isInteger(firstSeed) || firstSeed < 0) {
+  console.log('Say how many plans, from which seed and of which family: npm run fuzz -- 1000 0 slivers');
+  process.exit(2);
+}
+
+if (share === undefined) {
+  await ensureDeps();
+  const workers = Math.max(1, Math.min(availableParallelism(), 8));
+  const started = performance.now();
+  const codes = await Promise.all(
+    Array.from({ length: workers }, (_, i) =>
+      runNode(['scripts/fuzz.mjs', ...process.argv.slice(2)], { env: { FUZZ_SHARE: `${i} ${workers}` } }),
+    ),
+  );
+  const isGood = codes.every((code) => code === 0);
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  console.log(`${count} plans in ${seconds} s: ${isGood ? 'every law held' : 'see the failures above'}`);
+  process.exit(isGood ? 0 : 1);
+}
+
+const [own = 0, workers = 1] = share.split(' ').map(Number);
+const { runPlans, told } = /** @type {typeof import('../tests/fuzz/runPlans.ts')} */ (
+  /** @type {unknown} */ (await importBundled('tests/fuzz/runPlans.ts'))
+);
+const { FAMILY_NAMES } = /** @type {typeof import('../tests/fuzz/families.ts')} */ (
+  /** @type {unknown} */ (await importBundled('tests/fuzz/families.ts'))
+);
+const families = FAMILY_NAMES.filter((name) => !family || name === family);
+if (families.length === 0) {
+  console.log(`There is no family ${family}. There are: ${FAMILY_NAMES.join(' ')}`);
+  process.exit(2);
+}
+// Whole rounds of the families, so that each process has seeds of its own.
+const rounds = Math.ceil(count / families.length);
+let failed = 0;
+let disagreements = 0;
+for (let round = own; round < rounds; round += workers) {
+  const plans = Math.min(families.length, count - round * families.length);
+  const run = runPlans(plans, firstSeed + round, families);
+  for (const failure of run.failures) console.log(told(failure));
+  failed += run.failures.length;
+  disagreements += run.disagreements;
+}
+if (disagreements > 0) console.log(`${disagreements} answers on which other engines disagree among themselves`);
+process.exit(failed === 0 ? 0 : 1);

@@ -1,0 +1,19 @@
+import { expect, it } from 'vitest';
+import { checkPlan } from './checkPlan.ts';
+import { FAMILY_NAMES } from './families.ts';
+import { PINNED } from './pinned.ts';
+import { planOf } from './plan.ts';
+import { told } from './runPlans.ts';
+
+it('plans on which the engine once was wrong keep every law', { timeout: 120_000 }, () => {
+  const failures = PINNED.flatMap(({ family, seed }) => checkPlan(family, seed, true).failures);
+  expect(failures.map(told)).toEqual([]);
+});
+
+it('a family and a seed are one plan, and no two seeds the same', () => {
+  for (const family of FAMILY_NAMES) {
+    const plans = Array.from({ length: 20 }, (_, seed) => JSON.stringify(planOf(family, seed)));
+    expect(JSON.stringify(planOf(family, 7)), family).toBe(plans[7]);
+    expect(new Set(plans).size, family).toBe(20);
+  }
+});

@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import type { FloorMeasure, FloorShape, ZoneMeasure } from '../../src/geometry/floorShape.ts';
+import { column, floorOf, machine, rectangle, slab, zoneNamed } from '../support/floors.ts';
+import { diceOf } from './dice.ts';
+import { measured } from './engine.ts';
+import { brokenLaws, difference, partsFault, partsOfFloor } from './laws.ts';
+import { sampledFaults } from './sampler.ts';
+import { SAME_SHARE, SUM_SHARE } from './tolerances.ts';
+import { outsideFaults } from './votes.ts';
+
+/* A check that finds nothing must prove that it looks: a right answer is made wrong in one place, and must be told. */
+const SHAPE: FloorShape = floorOf([slab(rectangle(0, 0, 14_000, 9_000))], machine(250, 75, 25), {
+  solids: [column('b1', 3_000, 3_000, 600), column('b2', 9_000, 6_000, 400)],
+  zones: [{ id: 'z1', ring: rectangle(-500, -500, 7_000, 7_000), machine: 'm' }],
+  findings: [{ id: 'f1', ring: rectangle(1_000, 1_000, 4_000, 4_000) }],
+  lines: [
+    {
+      id: 'c1',
+      path: [
+        [500, 500],
+        [12_000, 8_000],
+      ],
+    },
+  ],
+});
+const RIGHT = measured(SHAPE);
+
+/** The right answer with one number of the first zone changed. */
+function withZone(change: (zone: ZoneMeasure) => Partial<ZoneMeasure>): FloorMeasure {
+  return { ...RIGHT, zones: RIGHT.zones.map((zone) => (zone.id === 'z1' ? { ...zone, ...change(zone) } : zone)) };
+}
+
+describe('the right answer', () => {
+  it('keeps every law and agrees with every other way', () => {
+    expect(brokenLaws(RIGHT, SHAPE)).toEqual([]);
+    expect(outsideFaults(SHAPE, RIGHT, diceOf('planted', 1)).faults).toEqual([]);
+  });
+});
+
+describe('the partition law is red', () => {
+  const parts = partsOfFloor(RIGHT);
+  const slackM2 = SUM_SHARE * parts.netM2;
+  it('when one tight piece is dropped from the sum', () => {
+    expect(partsFault(parts, slackM2)).toBeNull();
+    const least = Math.min(...RIGHT.zones.flatMap((zone) => zone.tight.map((piece) => piece.areaM2)));
+    expect(least).toBeGreaterThan(0);
+    expect(partsFault({ ...parts, tightM2: parts.tightM2 - least }, least / 2)).not.toBeNull();
+  });
+  it('when a part is off by twice the slack, is no number or is negative', () => {
+    expect(partsFault({ ...parts, stripM2: parts.stripM2 + 2 * slackM2 }, slackM2)).not.toBeNull();
+    expect(partsFault({ ...parts, fieldM2: Number.NaN }, slackM2)).not.toBeNull();
+    expect(partsFault({ netM2: 1, fieldM2: 1 + 1e-13, stripM2: 0, tightM2: -1e-13 }, slackM2)).not.toBeNull();
+  });
+});
+
+describe('each law of one answer is red', () => {
+  const planted: Readonly<Record<string, FloorMeasure>> = {
+    finite: withZone(() => ({ faces: { wall: Number.NaN, obstruction: 0, drop: 0, stop: 0, hidden: 0 } })),
+    notNegative: withZone((zone) => ({ lengthM: { ...zone.lengthM, c1: -1 } })),
+    faultsNameRecords: { ...RIGHT, faults: [{ record: 'nobody', code: 'noArea', at: null }] },
+    nothingFailed: { ...RIGHT, faults: [{ record: 'slab', code: 'clipFailed', at: null }] },
+    everyZoneAnswered: { ...RIGHT, zones: RIGHT.zones.slice(1) },
+    partition: withZone((zone) => ({ stripM2: zone.stripM2 * 0.99 })),
+    zonesAndRest: { ...RIGHT, netM2: RIGHT.netM2 * 1.001 },
+    grossLessDeducted: { ...RIGHT, deductedM2: { ...RIGHT.deductedM2, b1: 0 } },
+    smallerThanWhole: withZone((zone) => ({ cutOffM2: zone.tightM2 + 1 })),
+    splitsAddUp: withZone((zone) => ({
+      lineParts: { c1: { fieldM: (zone.lengthM['c1'] ?? 0) / 2, stripM: 0, tightM: 0 } },
+    })),
+  };
+  it.each(Object.entries(planted))('%s', (name, wrong) => {
+    expect(brokenLaws(wrong, SHAPE).map((told) => told.split(':')[0])).toContain(name);
+  });
+});
+
+describe('two answers for one floor are told apart', () => {
+  it.each([
+    ['field', withZone((zone) => ({ fieldM2: zone.fieldM2 + 0.1 }))],
+    ['cut off', withZone((zone) => ({ cutOffM2: zone.cutOffM2 + 0.1 }))],
+    ['a line', withZone(() => ({ lengthM: {} }))],
+    ['a finding', withZone(() => ({ findingM2: {} }))],
+    ['faces', withZone((zone) => ({ faces: { ...zone.faces, wall: zone.faces.wall - 0.1 } }))],
+  ])('%s', (_name, wrong) => {
+    expect(difference(RIGHT, wrong, SAME_SHARE)).not.toBeNull();
+  });
+});
+
+describe('the other ways are red', () => {
+  const told = (wrong: FloorMeasure): string[] => [...outsideFaults(SHAPE, wrong, diceOf('planted', 1)).faults];
+  it('the trapezoids, for net, a finding and a line', () => {
+    const wrong = withZone((zone) => ({ netM2: zone.netM2 * 1.01, findingM2: { f1: 1 }, lengthM: { c1: 1 } }));
+    expect(told(wrong)).toEqual([
+      expect.stringMatching(/net/u),
+      expect.stringMatching(/finding/u),
+      expect.stringMatching(/line/u),
+    ]);
+  });
+  const points = (wrong: FloorMeasure): string[] => sampledFaults(SHAPE, wrong, diceOf('planted', 2), 400);
+  it('the points, for strip told as field, field told as tight, and floor told as none', () => {
+    const zone = zoneNamed(RIGHT, 'z1');
+    expect(points(withZone(() => ({ field: [...zone.field, ...zone.strip], strip: [] })))).not.toEqual([]);
+    const asTight = { kind: 'gap', areaM2: 1, region: zone.field, at: [0, 0], zone: 'z1', blockedBy: null } as const;
+    expect(points(withZone(() => ({ field: [], tight: [...zone.tight, asTight] })))).not.toEqual([]);
+    expect(points(withZone(() => ({ strip: [] })))).not.toEqual([]);
+  });
+});
