@@ -57,14 +57,22 @@ function passHours(site: Site, zone: ZoneWork, pass: PlannedPass, index: number,
 }
 
 /** What is left for a machine that follows is small and in corners: the size of its room is that of its own field. */
-function rateFactors(site: Site, { measure, prep }: ZoneWork, method: string, field: WorkedField): Term[] {
+function rateFactors(site: Site, zone: ZoneWork, method: string, field: WorkedField): Term[] {
+  const { measure } = zone;
+  return [
+    ...concreteFactors(site, zone, method),
+    roomTerm(site.book, field.follows ? field.areaM2 : measure.netM2),
+    obstructionTerm(site.book, measure.solids.length, measure.netM2),
+  ];
+}
+
+/** What the concrete and the profile asked for do to a rate, whatever the room is like. */
+export function concreteFactors(site: Site, { prep }: ZoneWork, method: string): Term[] {
   const hardness = prep.record?.hardness ?? 'medium';
   const shot = methodOf(method)?.group === 'shot' ? shotFactor(requiredCsp(prep.record)?.min ?? 3) : null;
   return [
     factorTerm('hardness', site.book.rate(`factors/hardness/${hardness}`)),
     ...(shot ? [factorTerm('profile by shot', site.book.rate(shot))] : []),
-    roomTerm(site.book, field.follows ? field.areaM2 : measure.netM2),
-    obstructionTerm(site.book, measure.solids.length, measure.netM2),
   ];
 }
 
@@ -80,7 +88,7 @@ interface SlowArea {
   readonly extra: Formula;
 }
 
-interface SlowedField extends WorkedField {
+export interface SlowedField extends WorkedField {
   readonly slow: readonly SlowArea[];
 }
 
@@ -88,7 +96,7 @@ interface SlowedField extends WorkedField {
  * Findings that slow a machine, each on its own area only and together on no more than its field. What the field of one
  * machine cannot hold of them lies in that of the next.
  */
-function slowedFields(site: Site, zone: ZoneWork): readonly SlowedField[] {
+export function slowedFields(site: Site, zone: ZoneWork): readonly SlowedField[] {
   const rest = findingsIn(site, zone).map(({ finding, areaM2 }) => ({
     tag: finding.tag,
     id: finding.id,

@@ -20,8 +20,12 @@ const MOST_LINES = 1e6;
  * (useful width under 10 mm or a millionth of the field, no speed, a number that is none).
  */
 export function lanePlan(field: Region, job: LaneJob): LanePlan | null {
+  return lanePlanOf(fieldPieces(field), job);
+}
+
+/** The same for a field in pieces: a few long rows of numbers, which reach a worker in a hundredth of the time. */
+export function lanePlanOf(pieces: readonly FieldPiece[], job: LaneJob): LanePlan | null {
   if (!isJob(job)) return null;
-  const pieces = fieldPieces(field);
   if (pieces.some((piece) => piece.spanMm > MOST_LINES * job.usefulWidthMm)) return null;
   const directions = (job.directions ?? laneDirections(pieces)).map(halfTurn);
   const tight = pieces.map((piece) => !holdsCircle(piece, job.turningRadiusMm ?? 0));

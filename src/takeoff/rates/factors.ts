@@ -233,6 +233,16 @@ export const factors: readonly RateRow[] = [
     ...PRACTICE,
   },
   {
+    code: 'factors/open_lane',
+    term: 'lane of the open room that machine rates speak of',
+    unit: 'm',
+    low: 14,
+    likely: 21,
+    high: 32,
+    note: 'side of a square room of 200, 450 and 1000 m2; only for the second opinion by lanes',
+    ...PRACTICE,
+  },
+  {
     code: 'factors/utilisation/toolOn',
     term: 'tool-on share of the crew hour',
     unit: 'x rate',
