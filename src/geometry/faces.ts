@@ -1,8 +1,6 @@
 import type { MachineShape } from './floorShape.ts';
-import { type Stretch, type WidthByKind, wholeStretch } from './bands.ts';
-import { besideFace } from './boundary.ts';
+import { type Stretch, type WidthByKind, wholeStretch } from './ledger/faceBands.ts';
 import { type Chain, type Face, partOfFace, turnBetween } from './hardFace.ts';
-import { type RegionIndex, insideShares } from './regionIndex.ts';
 
 /*
  * Which faces have machine field beside them.
@@ -29,7 +27,7 @@ export interface ChainParts {
 /** A strip wider than this, in mm, is hand area and not metres. */
 export const WIDEST_STRIP_MM = 400;
 /** How far beyond the strip field is looked for, in mm. */
-const BEYOND_MM = 0.5;
+export const BEYOND_MM = 0.5;
 /** A break in what is seen shorter than this, in mm, is the grazing of an arc and no break. */
 const GRAZE_MM = 2;
 /** Smallest turn, in radians, that counts as a corner here. */
@@ -51,23 +49,24 @@ export function stripWidths(machine: MachineShape): WidthByKind {
   return { wall: narrow(wall), obstruction: narrow(obstruction), drop: narrow(drop), stop: narrow(stop) };
 }
 
-/** Chains cut into worked and other parts. `field` is what the head covers, `standMm` how far its middle stays off. */
+/** Shares of a face along which a machine works, from its start to its end. */
+export type SeenShares = (face: Face) => readonly (readonly [number, number])[];
+
+/** Chains cut into worked and other parts. `standMm` is how far the middle of the machine stays off, `widths` the band it leaves. */
 export function chainParts(
   chains: readonly Chain[],
-  field: RegionIndex,
-  machine: MachineShape,
+  seenOf: SeenShares,
+  widths: WidthByKind,
   standMm: WidthByKind,
 ): readonly ChainParts[] {
-  const widths = bandWidths(machine);
   const rules = { standMm, widths };
   return chains.map((chain) => {
-    const seen = chain.faces.flatMap((face) => seenParts(face, field, widths[face.kind] + BEYOND_MM));
+    const seen = chain.faces.flatMap((face) => seenParts(face, seenOf(face)));
     return { chain, parts: joinCorners(seen, chain.closed, rules) };
   });
 }
 
-function seenParts(face: Face, field: RegionIndex, offMm: number): FacePart[] {
-  const seen = insideShares(field, besideFace(face, 0, offMm), besideFace(face, 1, offMm));
+function seenParts(face: Face, seen: readonly (readonly [number, number])[]): FacePart[] {
   const parts: FacePart[] = [];
   const least = GRAZE_MM / face.lengthMm;
   let done = 0;

@@ -1,11 +1,12 @@
 import type { FloorShape, GeometryFault, MachineShape, Region } from './floorShape.ts';
 import { bandsOf, wholeStretch } from './bands.ts';
 import { notedClips } from './clipNotes.ts';
-import { type ChainParts, WIDEST_STRIP_MM, bandWidths, chainParts, stripWidths, workedStretches } from './faces.ts';
-import type { HardKind } from './hardFace.ts';
+import { besideFace } from './boundary.ts';
+import { BEYOND_MM, type ChainParts, WIDEST_STRIP_MM, bandWidths, chainParts, stripWidths, workedStretches } from './faces.ts';
+import type { Face, HardKind } from './hardFace.ts';
 import type { NetFloor } from './netFloor.ts';
 import { reachOf, standOff } from './reach.ts';
-import { regionIndex } from './regionIndex.ts';
+import { insideShares, regionIndex } from './regionIndex.ts';
 import { type TightFloor, isSliver, tightFloor } from './tight.ts';
 
 /** One machine over the whole floor. field, strip and tight are disjoint and together the net floor; each is a boolean of its own, none a remainder of sums. */
@@ -26,7 +27,13 @@ export function machineWork(
 ): MachineWork {
   const clips = notedClips(faults);
   const reach = reachOf(machine, floor, shape, faults);
-  const faces = chainParts(floor.chains, regionIndex(reach.raw), machine, standOff(machine));
+  const reached = regionIndex(reach.raw);
+  const widths = bandWidths(machine);
+  const seenOf = (face: Face): (readonly [number, number])[] => {
+    const off = widths[face.kind] + BEYOND_MM;
+    return [...insideShares(reached, besideFace(face, 0, off), besideFace(face, 1, off))];
+  };
+  const faces = chainParts(floor.chains, seenOf, widths, standOff(machine));
   const worked = bandsOf(faces.flatMap(workedStretches), stripWidths(machine), 'area');
   const all = isEdgedAllRound(faces, machine)
     ? worked
