@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { Json, RecordId } from '../model/cell.ts';
 import type { Camera } from '../canvas/camera.ts';
+import type { Point } from '../geometry/floorShape.ts';
 
 /**
  * What belongs to this device and this hand, and is never in the plan: the stage, the tool, what is picked,
@@ -42,6 +43,8 @@ export interface Session {
   readonly panel: string | null;
   /** The page that is being trued, or null. */
   readonly truing: RecordId | null;
+  /** Where somebody asked why no machine works there, floor mm; or null. */
+  readonly spot: Point | null;
 }
 
 const DEVICE_KEY = 'slabtooth.device';
@@ -72,6 +75,7 @@ const RESTING = {
   notice: null,
   panel: null,
   truing: null,
+  spot: null,
 } as const satisfies Omit<Session, 'theme' | 'units'>;
 
 export const useSession = create<Session>()(() => ({ ...RESTING, ...fromDevice() }));
@@ -93,11 +97,21 @@ export function restSession(): void {
 }
 
 export function goTo(stage: Stage): void {
-  set({ stage, tool: 'pick', toolState: null, picked: [], pickedEdges: [], why: null, lit: null, truing: null });
+  set({
+    stage,
+    tool: 'pick',
+    toolState: null,
+    picked: [],
+    pickedEdges: [],
+    why: null,
+    lit: null,
+    truing: null,
+    spot: null,
+  });
 }
 
 export function showFloor(floor: RecordId | null): void {
-  set({ floor, picked: [], pickedEdges: [], toolState: null, why: null, lit: null, truing: null });
+  set({ floor, picked: [], pickedEdges: [], toolState: null, why: null, lit: null, truing: null, spot: null });
 }
 
 /** Takes a tool in hand. The tool starts at rest. */
@@ -119,7 +133,7 @@ export function setSettings(tool: string, more: Settings): void {
 }
 
 export function pick(picked: readonly RecordId[], pickedEdges: readonly number[] = []): void {
-  set((was) => ({ picked, pickedEdges, ...(picked.length > 0 ? withoutWhy(was) : {}) }));
+  set((was) => ({ picked, pickedEdges, spot: null, ...(picked.length > 0 ? withoutWhy(was) : {}) }));
 }
 
 /** In Survey the Why dock stands where the sheet goes: a new pick or tool takes the place back. */
@@ -146,6 +160,11 @@ export function askWhy(key: string | null): void {
 
 export function light(key: string | null): void {
   set({ lit: key });
+}
+
+/** Asks why no machine works at a place of the plan; null lets go of it. */
+export function askSpot(spot: Point | null): void {
+  set({ spot });
 }
 
 export function say(text: string, doIt?: Notice['doIt']): void {

@@ -152,6 +152,8 @@ export interface MachineField {
   readonly machine: string;
   readonly areaM2: number;
   readonly region: Region;
+  /** The passage that keeps this machine out of all of the zone, when there is one. */
+  readonly blockedBy?: TightPiece['blockedBy'];
 }
 
 /** Areas of one zone where just these findings lie over each other. */

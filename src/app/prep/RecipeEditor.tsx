@@ -1,6 +1,7 @@
 import { useState, type ReactElement } from 'react';
 import css from './PrepRight.module.css';
 import { AddMachine } from './AddMachine.tsx';
+import { CascadeList } from './CascadeList.tsx';
 import { MachineSheet } from './MachineSheet.tsx';
 import { PassFields } from './PassFields.tsx';
 import { draftsOf, onMachine, recipeArgs, withOneMore, without, type PassDraft } from './recipeEdits.ts';
@@ -27,8 +28,7 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
   const first = drafts[0];
 
   function write(next: readonly PassDraft[]): void {
-    const name = next.map((draft) => passName(draft.method, draft.abrasive)).join(', then ');
-    run('setRecipe', recipeArgs(planStoreNow().getState(), zone, next, name, newId));
+    run('setRecipe', recipeArgs(planStoreNow().getState(), zone, next, recipeName(next), newId));
   }
   const change = (index: number, more: Partial<PassDraft>): void =>
     write(drafts.map((draft, at) => (at === index ? { ...draft, ...more } : draft)));
@@ -53,6 +53,7 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
           {prepText.machineSheet}
         </Button>
       )}
+      <CascadeList recipe={{ zone, drafts, name: recipeName(drafts) }} />
       <div>
         {drafts.map((draft, index) => (
           <PassFields
@@ -75,6 +76,10 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
       )}
     </section>
   );
+}
+
+function recipeName(drafts: readonly PassDraft[]): string {
+  return drafts.map((draft) => passName(draft.method, draft.abrasive)).join(', then ');
 }
 
 function machineChoiceOf(draft: PassDraft): string {

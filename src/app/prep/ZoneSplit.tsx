@@ -10,7 +10,8 @@ import { Button } from '../parts/Button.tsx';
 import { Figure } from '../parts/Figure.tsx';
 import { ToolDrawing } from '../parts/ToolDrawing.tsx';
 import { useDoc, useTakeoff, useUnits } from '../plan.ts';
-import { askWhy } from '../session.ts';
+import { askSpot, askWhy, useSession } from '../session.ts';
+import type { Point } from '../../geometry/floorShape.ts';
 import type { Held } from '../../model/doc.ts';
 import { showArea } from '../../model/showNumber.ts';
 import { tightSpots } from '../../takeoff/spotLines.ts';
@@ -43,6 +44,10 @@ export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
             areaM2: restM2,
             share: restM2 / measure.netM2,
             tag: null,
+            machine: null,
+            place: 0,
+            at: null,
+            gap: null,
             blockedBy: null,
             barred: false,
             edgeM: 0,
@@ -78,14 +83,30 @@ interface BlockProps {
 
 function Block({ block, name, reason }: BlockProps): ReactElement {
   const units = useUnits();
+  const asked = useSession((now) => block.at !== null && isSameSpot(now.spot, block.at));
+  const head = (
+    <>
+      <ToolDrawing of={block.kind === 'machine' ? 'machine' : 'handTool'} />
+      <span>{name}</span>
+      <Figure of={showArea(block.areaM2, units)} size="title" />
+    </>
+  );
   return (
-    <div className={css.block}>
-      <div className={css.name}>
-        <ToolDrawing of={block.kind === 'machine' ? 'machine' : 'handTool'} />
-        <span>{name}</span>
-        <Figure of={showArea(block.areaM2, units)} size="title" />
-      </div>
-      <div className={cx(css.bar, block.barred && css.barred)} aria-hidden="true">
+    <div className={cx(css.block, asked && css.asked)}>
+      {block.at ? (
+        <button
+          type="button"
+          className={css.name}
+          aria-pressed={asked}
+          aria-label={prepText.showOnPlan(name)}
+          onClick={() => askSpot(asked ? null : block.at)}
+        >
+          {head}
+        </button>
+      ) : (
+        <div className={css.name}>{head}</div>
+      )}
+      <div className={cx(css.bar, block.barred && css.barred, block.place > 0 && css.follows)} aria-hidden="true">
         <i style={{ width: `${String(block.share * 100)}%` }} />
       </div>
       <p>{reason}</p>
@@ -96,4 +117,8 @@ function Block({ block, name, reason }: BlockProps): ReactElement {
       )}
     </div>
   );
+}
+
+function isSameSpot(spot: Point | null, at: Point): boolean {
+  return spot !== null && spot[0] === at[0] && spot[1] === at[1];
 }

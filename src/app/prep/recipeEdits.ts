@@ -1,5 +1,5 @@
 import type { RecordId } from '../../model/cell.ts';
-import { onFloor, type Doc, type Held } from '../../model/doc.ts';
+import { onFloor, recordOf, type Doc, type Held } from '../../model/doc.ts';
 import type { NewId } from '../../model/id.ts';
 import type { PassArgs, SetRecipeArgs } from '../../edit/setRecipe.ts';
 import { abrasivesFor } from '../../takeoff/profile.ts';
@@ -71,10 +71,12 @@ export function recipeArgs(
 ): SetRecipeArgs {
   const shared = onFloor(doc, 'zone', zone.floor).some((other) => other.id !== zone.id && other.recipe === zone.recipe);
   const own = zone.recipe && !shared ? zone.recipe : null;
+  const followedBy = own ? undefined : recordOf(doc, 'recipe', zone.recipe)?.followedBy;
   return {
     zone: zone.id,
     recipe: own ?? newId('recipe'),
     name,
+    ...(followedBy ? { followedBy } : {}),
     passes: drafts.map((draft): PassArgs => ({
       id: own && draft.record ? draft.record : newId('pass'),
       method: draft.method,

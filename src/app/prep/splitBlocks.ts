@@ -1,5 +1,5 @@
 import { edgeMetres } from '../../exchange/edgeMetres.ts';
-import type { ZoneMeasure, TightPiece } from '../../geometry/floorShape.ts';
+import type { MachineField, Point, ZoneMeasure, TightPiece } from '../../geometry/floorShape.ts';
 
 export type SplitKind = 'machine' | 'strip' | 'tight' | 'rests' | 'cutOff';
 
@@ -11,6 +11,12 @@ export interface SplitBlock {
   /** Of the net floor of the zone, 0 to 1. */
   readonly share: number;
   readonly tag: string | null;
+  /** Whose field it is, and at which place of the cascade it works: 0 is the first. */
+  readonly machine: string | null;
+  readonly place: number;
+  /** Where on the plan it can be asked about; null where there is nothing to show. */
+  readonly at: Point | null;
+  readonly gap: TightPiece['gap'];
   readonly blockedBy: TightPiece['blockedBy'];
   readonly keptOff?: TightPiece['keptOff'];
   /** Drawn dashed: the machine gets to none of it. */
@@ -27,7 +33,7 @@ const NOTHING_M2 = 0.005;
 const SLIVER = 0.01;
 
 /**
- * The zone as blocks that add up to its net floor: the machine first, then the edge strip, then every tight spot.
+ * The zone as blocks that add up to its net floor: the machines in their order, then the edge strip, then every tight spot.
  * `tagOf` gives the number of a tight spot; those without one are what a round head leaves in corners, one block together.
  */
 export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => string | null): readonly SplitBlock[] {
@@ -39,6 +45,10 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
     areaM2,
     share: share(areaM2),
     tag: null,
+    machine: null,
+    place: 0,
+    at: null,
+    gap: null,
     blockedBy: null,
     barred: false,
     edgeM: 0,
@@ -46,15 +56,16 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
     ...more,
   });
 
-  const blocks: SplitBlock[] = [];
-  if (zone.machine) {
-    const keptOut = zone.tight.find((piece) => piece.kind === 'cutOff' && piece.blockedBy);
+  const blocks: SplitBlock[] = machineFields(zone).map(({ machine, areaM2, blockedBy }, place) => {
     // A zone drawn to the middle of a wall holds a little of the doorway, which a machine reaches from the other side.
-    const barred = whole > 0 && zone.fieldM2 < whole * SLIVER;
-    blocks.push(
-      block('machine', 'machine', zone.fieldM2, { barred, blockedBy: barred ? (keptOut?.blockedBy ?? null) : null }),
-    );
-  }
+    const barred = whole > 0 && areaM2 < (place === 0 ? whole * SLIVER : NOTHING_M2);
+    return block(`machine ${machine}`, 'machine', areaM2, {
+      machine,
+      place,
+      barred,
+      blockedBy: barred ? (blockedBy ?? null) : null,
+    });
+  });
   if (zone.stripM2 > 0)
     blocks.push(block('strip', 'strip', zone.stripM2, { edgeM: edgeMetres(zone), stopM: zone.faces.stop }));
   let restsM2 = 0;
@@ -70,6 +81,8 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
       blocks.push(
         block(`tight${String(index)}`, 'tight', piece.areaM2, {
           tag,
+          at: piece.at,
+          gap: piece.gap ?? null,
           blockedBy: piece.blockedBy,
           keptOff: piece.keptOff ?? null,
         }),
@@ -78,14 +91,25 @@ export function splitBlocks(zone: ZoneMeasure, tagOf: (piece: TightPiece) => str
   });
   for (const [by, areaM2] of cutOffM2) {
     const piece = zone.tight.find((each) => each.kind === 'cutOff' && cutOffBy(each) === by);
-    blocks.push(block(`cutOff ${by}`, 'cutOff', areaM2, { blockedBy: piece?.blockedBy ?? null }));
+    const { at = null, gap = null, blockedBy = null } = piece ?? {};
+    blocks.push(block(`cutOff ${by}`, 'cutOff', areaM2, { at, gap, blockedBy }));
   }
   if (restsM2 > 0) blocks.push(block('rests', 'rests', restsM2, {}));
   return blocks;
 }
 
-function cutOffBy({ blockedBy }: TightPiece): string {
-  return blockedBy ? `${blockedBy.passage.id} ${blockedBy.what}` : '';
+/** Machines of the zone with their fields. One alone is barred by whatever cuts off the floor it does not get to. */
+function machineFields(zone: ZoneMeasure): readonly Pick<MachineField, 'machine' | 'areaM2' | 'blockedBy'>[] {
+  const { machine, fieldM2: areaM2, fields = [] } = zone;
+  if (!machine) return [];
+  if (fields.length > 1) return fields;
+  const keptOut = zone.tight.find((piece) => piece.kind === 'cutOff' && piece.blockedBy);
+  return [{ machine, areaM2, blockedBy: keptOut?.blockedBy ?? null }];
+}
+
+function cutOffBy({ blockedBy, gap }: TightPiece): string {
+  if (blockedBy) return `${blockedBy.passage.id} ${blockedBy.what}`;
+  return gap ? [...gap.from, ...gap.to].map((mm) => Math.round(mm)).join(' ') : '';
 }
 
 /** What the blocks leave of the net floor: nothing, but for rounding. Shown when it is not nothing. */

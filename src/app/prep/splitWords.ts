@@ -1,11 +1,12 @@
 import type { SplitBlock } from './splitBlocks.ts';
+import { blockedReason, tightReason } from './tightReason.ts';
 import type { ZoneRecipe } from './zoneRecipe.ts';
-import { passageName } from '../passageName.ts';
 import type { Doc } from '../../model/doc.ts';
-import { showLength, showSize } from '../../model/showLength.ts';
+import { showSize } from '../../model/showLength.ts';
 import { figureText, showRun } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
-import { machineText, prepText } from '../../words/stageWords.ts';
+import { cascadeOf, edgeMachine, type PlannedMachine } from '../../takeoff/prep.ts';
+import { prepText } from '../../words/stageWords.ts';
 
 interface SplitContext {
   readonly units: Units;
@@ -18,21 +19,20 @@ export function splitWords(
   block: SplitBlock,
   context: SplitContext,
 ): { readonly name: string; readonly reason: string } {
-  const { recipe, units } = context;
+  const { recipe, units, doc } = context;
   const tool = recipe.edgeTool ? shortTerm(recipe.edgeTool.term) : prepText.handTool;
-  if (block.kind === 'machine') return { name: recipe.machine?.name ?? '', reason: machineReason(block, context) };
-  if (block.kind === 'strip') {
-    const stripMm = recipe.machine ? recipe.machine.clearanceMm.wall + recipe.machine.lapMm : 0;
-    const edge = prepText.edgeRun(figureText(showRun(block.edgeM, units)));
-    const run = block.stopM > 0 ? prepText.andStopLine(edge, figureText(showRun(block.stopM, units))) : edge;
-    const reason =
-      stripMm > 0 ? prepText.edgeMetresStrip(run, figureText(showSize(stripMm, units))) : prepText.edgeMetres(run);
-    return { name: prepText.edgeStrip(tool), reason };
+  if (block.kind === 'machine') {
+    const machine = cascadeOf(recipe.prep).find(({ id }) => id === block.machine) ?? recipe.machine;
+    return { name: machine?.name ?? '', reason: machineReason(block, machine, context) };
   }
+  if (block.kind === 'strip') return { name: prepText.edgeStrip(tool), reason: stripReason(block, context) };
   if (block.kind === 'rests') return { name: prepText.rests(tool), reason: prepText.restsReason };
   const tag = block.tag ?? '';
   const name = block.kind === 'cutOff' ? prepText.cutOff(tool) : prepText.tightSpot(tool, tag);
-  return { name, reason: tightReason(block, context) };
+  const { prep, passageMm } = recipe;
+  const { blockedBy, keptOff = null, gap = null } = block;
+  const kind = block.kind === 'cutOff' ? 'cutOff' : 'gap';
+  return { name, reason: tightReason({ kind, blockedBy, keptOff, gap }, { units, doc, prep, passageMm }) };
 }
 
 /** "Handheld grinder, segmented cup wheel" is a handheld grinder where its work is what matters. */
@@ -40,31 +40,27 @@ function shortTerm(term: string): string {
   return term.split(',')[0] ?? term;
 }
 
-function machineReason(block: SplitBlock, context: SplitContext): string {
-  if (block.barred) return block.blockedBy ? blockedReason(block.blockedBy, context) : prepText.noWayIn;
-  const clearanceMm = context.recipe.machine?.clearanceMm.wall ?? 0;
-  if (clearanceMm === 0 && block.share > 0.9999) return prepText.reachesAll;
-  return prepText.reachesAllBut(figureText(showSize(clearanceMm, context.units)));
-}
-
-function tightReason(block: SplitBlock, context: SplitContext): string {
-  if (block.blockedBy) return blockedReason(block.blockedBy, context);
-  if (block.kind === 'cutOff') return prepText.noWayIn;
-  if (block.keptOff) {
-    const { kind, clearanceMm } = block.keptOff;
-    return prepText.keptOff(figureText(showLength(clearanceMm, context.units)), machineText.clearance[kind]);
+function machineReason(block: SplitBlock, machine: PlannedMachine | null, context: SplitContext): string {
+  const { units, doc, recipe } = context;
+  if (block.barred && block.blockedBy) {
+    return blockedReason(block.blockedBy, { units, doc, prep: recipe.prep, passageMm: recipe.passageMm });
   }
-  const needsMm = context.recipe.passageMm;
-  return prepText.gap(needsMm === null ? '' : figureText(showLength(needsMm, context.units)));
+  if (block.barred) return block.place === 0 ? prepText.noWayIn : prepText.nothingLeft;
+  const clearanceMm = machine?.clearanceMm.wall ?? 0;
+  const clearance = figureText(showSize(clearanceMm, units));
+  if (block.place > 0) return clearanceMm === 0 ? prepText.worksAllRest : prepText.worksRest(clearance);
+  return clearanceMm === 0 && block.share > 0.9999 ? prepText.reachesAll : prepText.reachesAllBut(clearance);
 }
 
-function blockedReason(blockedBy: NonNullable<SplitBlock['blockedBy']>, { units, doc }: SplitContext): string {
-  const { passage, needsMm, what } = blockedBy;
-  const clearMm = what === 'width' ? passage.widthMm : (passage.heightMm ?? 0);
-  const say = what === 'width' ? prepText.cannotEnter : prepText.tooLow;
-  return say(
-    passageName(doc, passage.id),
-    figureText(showLength(clearMm, units)),
-    figureText(showLength(needsMm, units)),
-  );
+/** Where machines follow each other, the last one decides how wide the strip is, and that is said. */
+function stripReason(block: SplitBlock, { units, recipe }: SplitContext): string {
+  const edge = prepText.edgeRun(figureText(showRun(block.edgeM, units)));
+  const run = block.stopM > 0 ? prepText.andStopLine(edge, figureText(showRun(block.stopM, units))) : edge;
+  const last = edgeMachine(recipe.prep);
+  const stripMm = last ? last.clearanceMm.wall + last.lapMm : 0;
+  if (!last || stripMm === 0) return prepText.edgeMetres(run);
+  const strip = figureText(showSize(stripMm, units));
+  return recipe.prep.followers.length > 0
+    ? prepText.edgeAfter(run, strip, last.name)
+    : prepText.edgeMetresStrip(run, strip);
 }

@@ -10,6 +10,7 @@ import { applyCells, type Doc } from '../../model/doc.ts';
 import { snapWord } from '../../words/handWords.ts';
 import { useKept } from '../jobs/kept.ts';
 import { useDoc, useFloor, useTakeoff, useUnits } from '../plan.ts';
+import { useAskedSpot, useSpotTaps } from '../prep/useAskedSpot.ts';
 import { useSession } from '../session.ts';
 import { EmptyFloor } from './EmptyFloor.tsx';
 import { toolNow, useHand } from './hand.ts';
@@ -85,7 +86,10 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
   const doc = useShownDoc();
   const notes = usePlanNotes(doc, floor?.id ?? '', takeoff, units);
   const plan = useMemo(() => planView(doc, floor?.id ?? '', notes), [doc, floor?.id, notes]);
-  const showing = useShowing();
+  const onFloor = useShowing();
+  const asked = useAskedSpot(plan);
+  const showing = useMemo(() => ({ ...onFloor, asked }), [onFloor, asked]);
+  useSpotTaps(plan);
   const hand = useHandPrims(camera, view);
   const cursor = useHand((now) => now.draft?.cursor) ?? 'default';
 

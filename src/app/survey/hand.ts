@@ -124,6 +124,17 @@ export function breakOff(): void {
   redraft();
 }
 
+type OnTap = (at: Point, reachMm: number) => void;
+let onTap: OnTap | null = null;
+
+/** A stage that answers to a tap with the pick tool, after the tool has had it. */
+export function listenToTaps(listener: OnTap): () => void {
+  onTap = listener;
+  return () => {
+    if (onTap === listener) onTap = null;
+  };
+}
+
 /** A pointer at a floor point: snapped, looked up, handed on. */
 export function sendMove(move: Omit<HandMove, 'held'>, finger: boolean): void {
   const env = toolEnv();
@@ -133,6 +144,7 @@ export function sendMove(move: Omit<HandMove, 'held'>, finger: boolean): void {
   const input = handInput(tool, stateNow(tool), env, { ...move, held });
   useHand.setState({ snap: input.at, finger });
   handOn(tool, input, env);
+  if (move.kind === 'tap' && tool.id === 'pick') onTap?.(move.at, move.reachPx / move.pxPerMm);
   // A drag that came to nothing leaves nothing on the plan.
   if (move.kind === 'dragEnd' && (useHand.getState().draft?.from ?? null) === null) useHand.setState({ snap: null });
 }

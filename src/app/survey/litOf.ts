@@ -7,6 +7,7 @@ const PARTS: Readonly<Record<string, Lit['parts']>> = {
   netFloorAll: ['net'],
   grossFloor: ['net'],
   field: ['field'],
+  fieldOf: ['field'],
   strip: ['strip'],
   allEdge: ['wall', 'obstruction', 'drop', 'hidden'],
   edge: ['wall', 'obstruction', 'drop'],
@@ -24,5 +25,14 @@ const PARTS: Readonly<Record<string, Lit['parts']>> = {
 };
 
 export function litOf(line: Line): Lit {
-  return { zone: line.zone, parts: PARTS[line.code] ?? [], records: line.records };
+  const parts = PARTS[line.code] ?? [];
+  const machine = machineOf(line);
+  return { zone: line.zone, parts, records: line.records, ...(machine ? { machine } : {}) };
+}
+
+/** Where machines follow each other, a line of one of them lights its own field. */
+function machineOf({ key, code }: Line): string | null {
+  const of = key.split('|');
+  if (code === 'fieldOf') return of[2] ?? null;
+  return code === 'hours.machine' ? (of[3] ?? null) : null;
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/floorShape.ts';
+import type { Texture } from './prim.ts';
 
 /**
  * The hatch of a profile: rows of teeth, coarser as the floor gets rougher. Per CSP 1 to 10: row pitch,
@@ -64,8 +65,25 @@ function box(x: number, y: number, w: number, h: number): readonly Point[] {
   ];
 }
 
-/** Textures of findings and of floor that is not worked, px. */
-export const TEXTURE_TILES: Readonly<Record<'dots' | 'bricks' | 'nicks' | 'crosses' | 'slant', TextureTile>> = {
+/** Upright bars side by side, in two rows that stand between each other: rows of teeth run across them and both stay readable. */
+function bars(count: number): TextureTile {
+  const [width, height, apart, long] = [24 + 8 * (count - 1), 26, 4, 8];
+  const upright = (x: number, y: number): readonly Point[] => [
+    [x, y],
+    [x, y + long],
+  ];
+  const strokes = Array.from({ length: count }, (_, i) => [
+    upright(width / 4 + (i - (count - 1) / 2) * apart, 2.5),
+    upright((3 * width) / 4 + (i - (count - 1) / 2) * apart, 2.5 + height / 2),
+  ]);
+  return { width, height, filled: [], strokes: strokes.flat(), stroke: 1.8 };
+}
+
+/** Textures of findings, of machines that follow and of floor that is not worked, px. */
+export const TEXTURE_TILES: Readonly<Record<Texture, TextureTile>> = {
+  bar: bars(1),
+  twoBars: bars(2),
+  threeBars: bars(3),
   dots: { width: 9, height: 9, filled: [box(1, 1, 2.2, 2.2), box(5.5, 5.5, 2.2, 2.2)], strokes: [], stroke: 0 },
   bricks: {
     width: 8,

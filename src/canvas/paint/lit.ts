@@ -11,6 +11,8 @@ export interface Lit {
   readonly zone: string | null;
   readonly parts: readonly ('net' | 'field' | 'strip' | 'tight' | keyof FaceMetres)[];
   readonly records: readonly string[];
+  /** Of the field only what this machine works. */
+  readonly machine?: string;
 }
 
 const FACE_PX = 5;
@@ -19,7 +21,9 @@ function area(region: Region): Prim {
   return { kind: 'area', region, fill: 'chalk' };
 }
 
-function measured(zone: ZoneMeasure, part: Lit['parts'][number]): Prim[] {
+function measured(zone: ZoneMeasure, part: Lit['parts'][number], machine: string | undefined): Prim[] {
+  const own = part === 'field' ? zone.fields?.find((field) => field.machine === machine) : undefined;
+  if (own) return [area(own.region)];
   if (part === 'net' || part === 'field' || part === 'strip') return [area(zone[part])];
   if (part === 'tight') return zone.tight.map((piece) => area(piece.region));
   return zone.faceLines
@@ -56,6 +60,6 @@ export function litPrims(view: PlanView, lit: Lit): Prim[] {
     const rest = lit.zone === REST || view.zones.some((own) => own.zone.id === lit.zone && own.measure?.id === REST);
     return zone.id === lit.zone || (zone.id === REST && rest);
   });
-  const parts = lit.parts.flatMap((part) => zones.flatMap((zone) => measured(zone, part)));
+  const parts = lit.parts.flatMap((part) => zones.flatMap((zone) => measured(zone, part, lit.machine)));
   return parts.length > 0 ? parts : lit.records.flatMap((id) => recordPrims(view, id));
 }

@@ -10,6 +10,7 @@ import { paintDimension } from './dimension.ts';
 import { paintFinding } from './finding.ts';
 import { paintJoint } from './joint.ts';
 import { kept, painted, type Painted } from './kept.ts';
+import { lanesWork, type LanesShown } from './lanes.ts';
 import { litPrims, type Lit } from './lit.ts';
 import { paintObstruction } from './obstruction.ts';
 import { paintOutOfScope } from './outOfScope.ts';
@@ -17,7 +18,8 @@ import { paintPage } from './page.ts';
 import { withRoom } from './picked.ts';
 import { pickedPrims } from './pickedItem.ts';
 import type { Look, Prim } from './prim.ts';
-import { reachPrims, tightPrims } from './reach.ts';
+import { askedSpotPrims, narrowLinePrims, type AskedSpot } from './narrowPlace.ts';
+import { followerPrims, reachPrims, tightPrims } from './reach.ts';
 import { paintSlab, paintSlabEdges } from './slab.ts';
 import { paintEntrance, paintNote, paintPhoto, paintReading, paintService } from './spot.ts';
 import { paintSteps } from './steps.ts';
@@ -59,6 +61,8 @@ export interface Showing {
   readonly pageAlone?: boolean;
   /** Machine field against hand work: of no zone, of one by its id, of all; or only the spots that no machine gets to. */
   readonly reach: 'none' | 'spots' | 'all' | (string & {});
+  /** Lanes over the reach of one zone: its hatch gives way to them. */
+  readonly lanes?: LanesShown | null;
   readonly picked: readonly string[];
   /** Corners of what is picked have their numbers, to take hold of; not where nothing is moved. */
   readonly cornerNumbers: boolean;
@@ -69,6 +73,8 @@ export interface Showing {
   readonly doorText?: TagOptions['doorText'];
   /** Name and profile beside the zone numbers. */
   readonly zoneNames?: TagOptions['zoneNames'];
+  /** Floor that no machine works and that somebody asks about: its narrow place, and why. */
+  readonly asked?: AskedSpot | null;
   /** The sheet that plates should stay on, px from the floor's origin. */
   readonly within?: PxBox;
 }
@@ -99,19 +105,37 @@ function stepInside(view: PlanView, at: Point): Point {
   return best.towards;
 }
 
-function reachOf(view: PlanView, reach: Showing['reach']): Painted[] {
+function reachOf(view: PlanView, { reach, lanes }: Showing): Painted[] {
   if (reach === 'none') return [];
   if (reach === 'spots')
-    return (view.measure?.zones ?? []).map((zone) => kept(zone, 'spots', [], () => tightPrims(zone)));
+    return (view.measure?.zones ?? []).map((zone) =>
+      kept(zone, 'spots', [], () => [...followerPrims(zone), ...tightPrims(zone)]),
+    );
   const measured = new Set(view.zones.flatMap((zone) => zone.measure ?? []));
   const rest = (view.measure?.zones ?? []).filter((zone) => !measured.has(zone));
   const shown = reach === 'all' ? view.zones : view.zones.filter((zone) => zone.zone.id === reach);
   return [
-    ...shown.flatMap(({ zone, measure, csp }) =>
-      measure ? [kept(zone, 'reach', [measure, csp], () => reachPrims(measure, csp))] : [],
-    ),
+    ...shown.flatMap(({ zone, measure, csp: own }) => {
+      const csp = lanes?.zone === zone.id ? null : own;
+      return measure ? [kept(zone, 'reach', [measure, csp], () => reachPrims(measure, csp))] : [];
+    }),
     ...(reach === 'all' ? rest.map((zone) => kept(zone, 'reach', [], () => reachPrims(zone, null))) : []),
   ];
+}
+
+/** Narrow places of zones whose reach is shown, above walls and columns; the one that is asked about last. */
+function narrowWork(view: PlanView, { reach, asked }: Showing, look: Look): Painted[] {
+  const shown = view.zones.filter(({ zone }) => reach === 'all' || zone.id === reach);
+  const lines = shown.flatMap(({ zone, measure }) =>
+    measure
+      ? [
+          kept(zone, 'narrow', [measure, look.pxPerMm], () =>
+            measure.tight.flatMap(({ gap }) => (gap ? narrowLinePrims([gap.from, gap.to], look) : [])),
+          ),
+        ]
+      : [],
+  );
+  return [...lines, ...(asked ? [painted('asked', askedSpotPrims(asked, look))] : [])];
 }
 
 function zoneWork(view: PlanView, showing: Showing, look: Look): Pick<PaintedFloor, 'slab' | 'hatch'> {
@@ -198,7 +222,7 @@ function pickedOf(view: PlanView, { picked, pickedEdges, cornerNumbers }: Showin
 
 /** Only why a number is what it is: no zones, no reach. */
 function bared(showing: Showing): Showing {
-  return showing.lit === null ? showing : { ...showing, zones: false, reach: 'none' };
+  return showing.lit === null ? showing : { ...showing, zones: false, reach: 'none', asked: null, lanes: null };
 }
 
 /** The plates beside items. By themselves, because they may stay where they are while a gesture runs. */
@@ -238,7 +262,7 @@ export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_A
   return {
     page: pageWork(view, look, shown),
     ...zoneWork(view, shown, look),
-    reach: showing.lit ? [painted('lit', litPrims(view, showing.lit))] : reachOf(view, shown.reach),
+    reach: showing.lit ? [painted('lit', litPrims(view, showing.lit))] : [...reachOf(view, shown), ...lanesWork(view, shown.lanes ?? null, look)],
     findings: [
       ...view.outOfScope.map((area) => kept(area, 'scope', [], () => paintOutOfScope(area, undefined, look))),
       ...view.findings.map((finding) => kept(finding, 'finding', [], () => paintFinding(finding, undefined, look))),
@@ -250,7 +274,7 @@ export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_A
       kept(item, 'obstruction', [], () => paintObstruction(item, undefined, look)),
     ),
     walls: wallWork(view, look),
-    spots: spotWork(view, look, shown.tagsOf),
+    spots: [...spotWork(view, look, shown.tagsOf), ...narrowWork(view, shown, look)],
     tags: paintTags(view, look, showing),
     picked: pickedWork.length > 0 ? [painted('picked', pickedWork)] : [],
   };

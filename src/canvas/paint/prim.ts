@@ -18,8 +18,11 @@ export type Ink =
   | 'zone4'
   | 'page';
 
-/** Light textures of findings: dots soak in, bricks lie on top, nicks are lost material, crosses mean keep out. */
-export type Texture = 'dots' | 'bricks' | 'nicks' | 'crosses' | 'slant';
+/**
+ * Light textures of findings: dots soak in, bricks lie on top, nicks are lost material, crosses mean keep out. Bars are
+ * the field of a machine that follows: one for the second, two for the third, three for all after it.
+ */
+export type Texture = 'dots' | 'bricks' | 'nicks' | 'crosses' | 'slant' | 'bar' | 'twoBars' | 'threeBars';
 
 /** Small strokes repeated along a line: bars of a stop line, triangles of a drop, barbs of a working crack. */
 export interface Teeth {

@@ -1,6 +1,6 @@
 import type { ZoneMeasure } from '../../geometry/floorShape.ts';
 import { HATCH_OPACITY, LINE } from '../look.ts';
-import type { Prim } from './prim.ts';
+import type { Prim, Texture } from './prim.ts';
 
 /** The strip is drawn true or this wide, whichever is more: half of the line falls under the wall. */
 const STRIP_PX = 2 * LINE.edge;
@@ -20,15 +20,39 @@ export function tightPrims(zone: ZoneMeasure): Prim[] {
   });
 }
 
-/** What the machine works, and what is left for hand tools: chalk wash with the hatch, and solid ink. */
-export function reachPrims(zone: ZoneMeasure, csp: number | null): Prim[] {
+const BARS: readonly Texture[] = ['bar', 'twoBars', 'threeBars'];
+
+/** The sign of a machine that follows, by its place in the cascade: 1 for the second machine. */
+export function followerTexture(place: number): Texture {
+  return BARS[Math.min(place, BARS.length) - 1] ?? 'bar';
+}
+
+/** Fields of machines that follow, each with its bars; the first machine's field is plain. */
+export function followerPrims(zone: ZoneMeasure): Prim[] {
+  return (zone.fields ?? []).flatMap(({ region }, place): Prim[] =>
+    place === 0 ? [] : [{ kind: 'area', region, fill: null, texture: followerTexture(place) }],
+  );
+}
+
+/** Chalk wash for the first machine, the slab's own tone for those that follow; the hatch of the profile on all of them. */
+function fieldPrims(zone: ZoneMeasure, csp: number | null): Prim[] {
+  const [first, ...followers] = (zone.fields ?? []).map(({ region }) => region);
   const hatch: Prim[] =
     csp === null
       ? []
       : [{ kind: 'area', region: zone.field, fill: null, hatchCsp: Math.round(csp), opacity: HATCH_OPACITY.reach }];
   return [
-    { kind: 'area', region: zone.field, fill: 'chalkWash' },
+    { kind: 'area', region: first ?? zone.field, fill: 'chalkWash' },
+    ...followers.map((region): Prim => ({ kind: 'area', region, fill: 'slab' })),
     ...hatch,
+    ...followerPrims(zone),
+  ];
+}
+
+/** What the machines work, and what is left for hand tools: washes with the hatch, and solid ink. */
+export function reachPrims(zone: ZoneMeasure, csp: number | null): Prim[] {
+  return [
+    ...fieldPrims(zone, csp),
     { kind: 'area', region: zone.strip, fill: 'ink' },
     ...zone.faceLines
       .filter((face) => !face.hidden)
