@@ -31,27 +31,8 @@ if (share === undefined) {
 }
 
 const [own = 0, workers = 1] = share.split(' ').map(Number);
-const { runPlans, told } = /** @type {typeof import('../tests/fuzz/runPlans.ts')} */ (
-  /** @type {unknown} */ (await importBundled('tests/fuzz/runPlans.ts'))
+const { fuzzShare } = /** @type {typeof import('../tests/fuzz/fuzzShare.ts')} */ (
+  /** @type {unknown} */ (await importBundled('tests/fuzz/fuzzShare.ts'))
 );
-const { FAMILY_NAMES } = /** @type {typeof import('../tests/fuzz/families.ts')} */ (
-  /** @type {unknown} */ (await importBundled('tests/fuzz/families.ts'))
-);
-const families = FAMILY_NAMES.filter((name) => !family || name === family);
-if (families.length === 0) {
-  console.log(`There is no family ${family}. There are: ${FAMILY_NAMES.join(' ')}`);
-  process.exit(2);
-}
-// Whole rounds of the families, so that each process has seeds of its own.
-const rounds = Math.ceil(count / families.length);
-let failed = 0;
-let disagreements = 0;
-for (let round = own; round < rounds; round += workers) {
-  const plans = Math.min(families.length, count - round * families.length);
-  const run = runPlans(plans, firstSeed + round, families);
-  for (const failure of run.failures) console.log(told(failure));
-  failed += run.failures.length;
-  disagreements += run.disagreements;
-}
-if (disagreements > 0) console.log(`${disagreements} answers on which other engines disagree among themselves`);
+const failed = await fuzzShare({ count, firstSeed, family, share: own, shares: workers }, (line) => console.log(line));
 process.exit(failed === 0 ? 0 : 1);

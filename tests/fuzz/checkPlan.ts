@@ -1,7 +1,8 @@
-import type { FloorMeasure, FloorShape } from '../../src/geometry/floorShape.ts';
+import type { FloorShape } from '../../src/geometry/floorShape.ts';
+import type { Oracle } from '../support/oracles/oracle.ts';
 import { type Dice, diceOf } from './dice.ts';
 import { memoryFault } from './edits.ts';
-import { measured } from './engine.ts';
+import { type Numbers, measured } from './engine.ts';
 import { type FamilyName } from './families.ts';
 import { GROWTHS } from './growing.ts';
 import { brokenLaws, difference } from './laws.ts';
@@ -19,13 +20,13 @@ export interface Failure {
 
 export interface Checked {
   readonly failures: readonly Failure[];
-  /** Of other engines among each other, which say nothing of ours. */
+  /** Answers on which other engines do not agree, which say nothing of ours. */
   readonly disagreements: number;
 }
 
 type Turn = {
   readonly name: string;
-  readonly fault: (shape: FloorShape, measure: FloorMeasure, dice: Dice) => string | null;
+  readonly fault: (shape: FloorShape, measure: Numbers, dice: Dice) => string | null;
 };
 
 const sameFloor: Turn[] = Object.entries(VARIANTS).map(([name, variant]) => ({
@@ -56,7 +57,7 @@ function turnsOf(seed: number, all: boolean): Turn[] {
 }
 
 /** Makes a plan, measures it and looks at it from all sides. With `all` no law waits for its turn. */
-export function checkPlan(family: FamilyName, seed: number, all = false): Checked {
+export function checkPlan(family: FamilyName, seed: number, oracles: readonly Oracle[], all = false): Checked {
   const wrong: string[] = [];
   let disagreements = 0;
   const attempt = (name: string, look: () => readonly string[]): void => {
@@ -67,13 +68,13 @@ export function checkPlan(family: FamilyName, seed: number, all = false): Checke
     }
   };
   const shape = planOf(family, seed);
-  let measure: FloorMeasure | null = null;
+  let measure: Numbers | null = null;
   attempt('', () => {
     measure = measured(shape);
     return brokenLaws(measure, shape);
   });
   if (measure) {
-    const answer: FloorMeasure = measure;
+    const answer: Numbers = measure;
     for (const { name, fault } of turnsOf(seed, all)) {
       attempt(name, () => {
         const found = fault(shape, answer, diceOf(name, seed));
@@ -82,7 +83,7 @@ export function checkPlan(family: FamilyName, seed: number, all = false): Checke
     }
     if (all || seed % 10 === 0) {
       attempt('outside', () => {
-        const votes = outsideFaults(shape, answer, diceOf('outside', seed));
+        const votes = outsideFaults(shape, answer, diceOf('outside', seed), oracles);
         disagreements += votes.disagreements;
         return votes.faults;
       });

@@ -1,7 +1,8 @@
-import type { FloorMeasure, FloorShape, MachineShape, ZoneMeasure } from '../../src/geometry/floorShape.ts';
+import type { FloorShape, MachineShape } from '../../src/geometry/floorShape.ts';
 import { column } from '../support/floors.ts';
 import { apart, partsOfFloor, slackOf, sum } from './laws.ts';
 import type { Dice } from './dice.ts';
+import type { Numbers, ZoneNumbers } from './engine.ts';
 import { LENGTH_SHARE, NOTHING_M, SAME_SHARE } from './tolerances.ts';
 
 /**
@@ -11,7 +12,7 @@ import { LENGTH_SHARE, NOTHING_M, SAME_SHARE } from './tolerances.ts';
 interface Growth {
   readonly prepare: (shape: FloorShape) => FloorShape;
   readonly change: (shape: FloorShape, dice: Dice) => FloorShape;
-  readonly fault: (before: FloorMeasure, after: FloorMeasure) => string | null;
+  readonly fault: (before: Numbers, after: Numbers) => string | null;
 }
 
 /** With an entrance the piece nearest to it may be another one for a wider machine; with none all count. A cascade's field is of all its machines. */
@@ -26,11 +27,11 @@ function withMachines(shape: FloorShape, change: (one: MachineShape) => MachineS
 }
 
 /** What the heads cover, the lap on the strip included. */
-function coveredM2(zone: ZoneMeasure): number {
+function coveredM2(zone: ZoneNumbers): number {
   return zone.fieldM2 + (zone.lapM2 ?? 0);
 }
 
-function fieldNotUp(before: FloorMeasure, after: FloorMeasure): string | null {
+function fieldNotUp(before: Numbers, after: Numbers): string | null {
   const slackM2 = slackOf(before, SAME_SHARE);
   for (const zone of before.zones) {
     const later = after.zones.find((one) => one.id === zone.id);
@@ -129,15 +130,15 @@ const zonesGone: Growth = {
     apart('faces', facesM(before), facesM(after), LENGTH_SHARE * facesM(before) + NOTHING_M),
 };
 
-function facesM(measure: FloorMeasure): number {
+function facesM(measure: Numbers): number {
   return sum(measure.zones, ({ faces }) => faces.wall + faces.obstruction + faces.drop + faces.stop + faces.hidden);
 }
 
 function sameTogether(
   what: string,
-  before: FloorMeasure,
-  after: FloorMeasure,
-  of: (zone: ZoneMeasure) => Readonly<Record<string, number>>,
+  before: Numbers,
+  after: Numbers,
+  of: (zone: ZoneNumbers) => Readonly<Record<string, number>>,
   slack: (total: number) => number,
 ): string | null {
   const ids = new Set([...before.zones, ...after.zones].flatMap((zone) => Object.keys(of(zone))));

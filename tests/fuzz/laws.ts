@@ -1,9 +1,10 @@
-import type { FloorMeasure, FloorShape, ZoneMeasure } from '../../src/geometry/floorShape.ts';
+import type { FloorShape } from '../../src/geometry/floorShape.ts';
+import type { Numbers, ZoneNumbers } from './engine.ts';
 import { recordsOf } from './plan.ts';
 import { LENGTH_SHARE, NOTHING_M, NOTHING_M2, SUM_SHARE } from './tolerances.ts';
 
 /** What must hold of any one answer. Each law answers what is wrong, in words, or null. */
-type Law = (measure: FloorMeasure, shape: FloorShape) => string | null;
+type Law = (measure: Numbers, shape: FloorShape) => string | null;
 
 /** The parts of a floor or of a zone, m2, each summed on its own. */
 export interface Parts {
@@ -22,12 +23,12 @@ export function partsFault({ netM2, fieldM2, stripM2, tightM2 }: Parts, slackM2:
   return least >= 0 ? null : `a part is negative: ${fieldM2} ${stripM2} ${tightM2} of ${netM2}`;
 }
 
-export function slackOf(measure: FloorMeasure, share: number): number {
+export function slackOf(measure: Numbers, share: number): number {
   return share * measure.netM2 + NOTHING_M2;
 }
 
 /** The floor as one: every part summed over its zones. */
-export function partsOfFloor(measure: FloorMeasure): Parts {
+export function partsOfFloor(measure: Numbers): Parts {
   return {
     netM2: measure.netM2,
     fieldM2: sum(measure.zones, (zone) => zone.fieldM2),
@@ -75,7 +76,7 @@ const notNegative: Law = (measure) => {
 };
 
 /** Every number of an answer with its name, outlines left alone. */
-export function numbersIn(measure: FloorMeasure | ZoneMeasure): (readonly [string, number])[] {
+export function numbersIn(measure: Numbers | ZoneNumbers): (readonly [string, number])[] {
   const named: (readonly [string, number])[] = [];
   const walk = (name: string, value: unknown): void => {
     if (typeof value === 'number') named.push([name, value]);
@@ -155,7 +156,7 @@ const splitsAddUp: Law = (measure) => {
   return null;
 };
 
-function findingPartsFault(zone: ZoneMeasure, slackM2: number): string | null {
+function findingPartsFault(zone: ZoneNumbers, slackM2: number): string | null {
   if (!zone.findingParts) return null;
   for (const [id, areaM2] of Object.entries(zone.findingM2)) {
     const parts = zone.findingParts.filter((part) => part.findings.includes(id));
@@ -166,7 +167,7 @@ function findingPartsFault(zone: ZoneMeasure, slackM2: number): string | null {
   return null;
 }
 
-function linePartsFault(zone: ZoneMeasure): string | null {
+function linePartsFault(zone: ZoneNumbers): string | null {
   for (const [id, { fieldM, stripM, tightM }] of Object.entries(zone.lineParts ?? {})) {
     const lengthM = zone.lengthM[id] ?? 0;
     const fault = apart(`parts of line ${id}`, fieldM + stripM + tightM, lengthM, SUM_SHARE * lengthM + NOTHING_M);
@@ -193,7 +194,7 @@ const LAWS = {
 } as const satisfies Record<string, Law>;
 
 /** Every law that an answer breaks, with what is wrong. */
-export function brokenLaws(measure: FloorMeasure, shape: FloorShape): string[] {
+export function brokenLaws(measure: Numbers, shape: FloorShape): string[] {
   return Object.entries(LAWS).flatMap(([name, law]) => {
     const wrong = law(measure, shape);
     return wrong ? [`${name}: ${wrong}`] : [];
@@ -201,7 +202,7 @@ export function brokenLaws(measure: FloorMeasure, shape: FloorShape): string[] {
 }
 
 /** Where two answers for the same floor differ, or null. Lengths get a share of themselves. */
-export function difference(a: FloorMeasure, b: FloorMeasure, share: number): string | null {
+export function difference(a: Numbers, b: Numbers, share: number): string | null {
   const slackM2 = slackOf(a, share);
   const whole =
     apart('net', a.netM2, b.netM2, slackM2) ?? apart('gross', a.grossM2, b.grossM2, share * a.grossM2 + NOTHING_M2);
@@ -222,9 +223,9 @@ export function difference(a: FloorMeasure, b: FloorMeasure, share: number): str
   return null;
 }
 
-type Numbers = Readonly<Record<string, number>>;
+type ByName = Readonly<Record<string, number>>;
 
-function recordDifference(what: string, a: Numbers, b: Numbers, slack: number): string | null {
+function recordDifference(what: string, a: ByName, b: ByName, slack: number): string | null {
   for (const key of Object.keys({ ...a, ...b })) {
     const fault = apart(`${what} ${key}`, a[key] ?? 0, b[key] ?? 0, slack);
     if (fault) return fault;
@@ -232,7 +233,7 @@ function recordDifference(what: string, a: Numbers, b: Numbers, slack: number): 
   return null;
 }
 
-function lengthDifference(what: string, a: Numbers, b: Numbers): string | null {
+function lengthDifference(what: string, a: ByName, b: ByName): string | null {
   const longest = Math.max(0, ...Object.values(a));
   return recordDifference(what, a, b, LENGTH_SHARE * longest + NOTHING_M);
 }

@@ -2,11 +2,14 @@ import { expect, it } from 'vitest';
 import { checkPlan } from './checkPlan.ts';
 import { FAMILY_NAMES } from './families.ts';
 import { PINNED } from './pinned.ts';
+import { loadOracles } from './oracleVotes.ts';
 import { planOf } from './plan.ts';
 import { told } from './runPlans.ts';
 
+const oracles = await loadOracles();
+
 it('plans on which the engine once was wrong keep every law', { timeout: 120_000 }, () => {
-  const failures = PINNED.flatMap(({ family, seed }) => checkPlan(family, seed, true).failures);
+  const failures = PINNED.flatMap(({ family, seed }) => checkPlan(family, seed, oracles, true).failures);
   expect(failures.map(told)).toEqual([]);
 });
 

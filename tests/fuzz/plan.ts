@@ -2,7 +2,8 @@ import { type FloorShape, type MachineShape, type Point, REST, type ZoneShape } 
 import { turned } from '../support/floors.ts';
 import { mapped } from '../support/randomFloors.ts';
 import { type Dice, diceOf } from './dice.ts';
-import { type Drawn, FAMILIES, type FamilyName } from './families.ts';
+import type { Drawn } from './drawn.ts';
+import { FAMILIES, type FamilyName } from './families.ts';
 import { latticeBox, line, patches } from './shapes.ts';
 
 /**

@@ -2,11 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { FloorMeasure, FloorShape, ZoneMeasure } from '../../src/geometry/floorShape.ts';
 import { column, floorOf, machine, rectangle, slab, zoneNamed } from '../support/floors.ts';
 import { diceOf } from './dice.ts';
-import { measured } from './engine.ts';
+import { outlined } from './engine.ts';
 import { brokenLaws, difference, partsFault, partsOfFloor } from './laws.ts';
 import { sampledFaults } from './sampler.ts';
 import { SAME_SHARE, SUM_SHARE } from './tolerances.ts';
-import { outsideFaults } from './votes.ts';
+import { loadOracles, oracleVerdict } from './oracleVotes.ts';
+import { slowAreas } from './slowAreas.ts';
+import { outlineFaults, outsideFaults, slowFaults } from './votes.ts';
 
 /* A check that finds nothing must prove that it looks: a right answer is made wrong in one place, and must be told. */
 const SHAPE: FloorShape = floorOf([slab(rectangle(0, 0, 14_000, 9_000))], machine(250, 75, 25), {
@@ -23,17 +25,19 @@ const SHAPE: FloorShape = floorOf([slab(rectangle(0, 0, 14_000, 9_000))], machin
     },
   ],
 });
-const RIGHT = measured(SHAPE);
+const RIGHT = outlined(SHAPE);
 
 /** The right answer with one number of the first zone changed. */
 function withZone(change: (zone: ZoneMeasure) => Partial<ZoneMeasure>): FloorMeasure {
   return { ...RIGHT, zones: RIGHT.zones.map((zone) => (zone.id === 'z1' ? { ...zone, ...change(zone) } : zone)) };
 }
 
+const oracles = await loadOracles();
+
 describe('the right answer', () => {
   it('keeps every law and agrees with every other way', () => {
     expect(brokenLaws(RIGHT, SHAPE)).toEqual([]);
-    expect(outsideFaults(SHAPE, RIGHT, diceOf('planted', 1)).faults).toEqual([]);
+    expect(outsideFaults(SHAPE, RIGHT, diceOf('planted', 1), oracles).faults).toEqual([]);
   });
 });
 
@@ -86,14 +90,24 @@ describe('two answers for one floor are told apart', () => {
 });
 
 describe('the other ways are red', () => {
-  const told = (wrong: FloorMeasure): string[] => [...outsideFaults(SHAPE, wrong, diceOf('planted', 1)).faults];
   it('the trapezoids, for net, a finding and a line', () => {
     const wrong = withZone((zone) => ({ netM2: zone.netM2 * 1.01, findingM2: { f1: 1 }, lengthM: { c1: 1 } }));
-    expect(told(wrong)).toEqual([
-      expect.stringMatching(/net/u),
-      expect.stringMatching(/finding/u),
-      expect.stringMatching(/line/u),
-    ]);
+    const told = slowFaults(slowAreas(SHAPE, []), wrong);
+    expect(told.map((fault) => /net|finding|line/u.exec(fault)?.[0])).toEqual(['net', 'finding', 'line']);
+  });
+  it('the outlines, for a part that is another size than told', () => {
+    expect(outlineFaults(RIGHT, RIGHT)).toEqual([]);
+    expect(
+      outlineFaults(
+        RIGHT,
+        withZone((zone) => ({ stripM2: zone.stripM2 + 0.1 })),
+      ),
+    ).toHaveLength(1);
+  });
+  it('the oracles, who agree, for a column that they never saw', () => {
+    const without = oracles.map((oracle) => ({ ...oracle, answer: () => oracle.answer({ ...SHAPE, solids: [] }) }));
+    expect(oracleVerdict(SHAPE, [], oracles)).toEqual({ faults: [], disagreements: 0 });
+    expect(oracleVerdict(SHAPE, [], without).faults[0]).toMatch(/net/u);
   });
   const points = (wrong: FloorMeasure): string[] => sampledFaults(SHAPE, wrong, diceOf('planted', 2), 400);
   it('the points, for strip told as field, field told as tight, and floor told as none', () => {

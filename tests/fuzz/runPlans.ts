@@ -1,3 +1,4 @@
+import type { Oracle } from '../support/oracles/oracle.ts';
 import { type Failure, checkPlan } from './checkPlan.ts';
 import { FAMILY_NAMES, type FamilyName } from './families.ts';
 
@@ -9,12 +10,17 @@ export interface Run {
 }
 
 /** `count` plans, family by family in turn, with seeds from `firstSeed` up. */
-export function runPlans(count: number, firstSeed: number, families: readonly FamilyName[] = FAMILY_NAMES): Run {
+export function runPlans(
+  count: number,
+  firstSeed: number,
+  oracles: readonly Oracle[],
+  families: readonly FamilyName[] = FAMILY_NAMES,
+): Run {
   const failures: Failure[] = [];
   let disagreements = 0;
   for (let i = 0; i < count; i += 1) {
     const family = families[i % families.length] as FamilyName;
-    const checked = checkPlan(family, firstSeed + Math.floor(i / families.length));
+    const checked = checkPlan(family, firstSeed + Math.floor(i / families.length), oracles);
     failures.push(...checked.failures);
     disagreements += checked.disagreements;
   }

@@ -1,4 +1,4 @@
-import { type FloorMeasure, type FloorShape, type Point, REST, type Ring } from '../../src/geometry/floorShape.ts';
+import { type FloorShape, type GeometryFault, type Point, REST, type Ring } from '../../src/geometry/floorShape.ts';
 
 /*
  * A slow second opinion on every area without arcs, and on lengths of lines. It shares no code with the engine: the plan
@@ -37,7 +37,7 @@ interface Layers {
 }
 
 /** Areas of a plan by the trapezoids between its corners. Records that the engine refused, with a fault, are left out. */
-export function slowAreas(given: FloorShape, faults: FloorMeasure['faults']): SlowAreas {
+export function slowAreas(given: FloorShape, faults: readonly GeometryFault[]): SlowAreas {
   const shape = aboutItsOrigin(withoutRefused(given, faults));
   const layers = layersOf(shape);
   const edges = edgesOf(layers.rings);
@@ -62,7 +62,7 @@ export function slowAreas(given: FloorShape, faults: FloorMeasure['faults']): Sl
 }
 
 /** The plan without what has a fault of its own. */
-export function withoutRefused(shape: FloorShape, faults: FloorMeasure['faults']): FloorShape {
+export function withoutRefused(shape: FloorShape, faults: readonly GeometryFault[]): FloorShape {
   const refused = new Set(faults.filter(({ code }) => REFUSALS.has(code)).map(({ record }) => record));
   const kept = <T extends { readonly id: string }>(list: readonly T[]): T[] =>
     list.filter(({ id }) => !refused.has(id));

@@ -8,6 +8,10 @@ export const SUM_SHARE = 1e-4;
 export const SAME_SHARE = 1e-4;
 /** Against other engines, areas without arcs. */
 export const ORACLE_SHARE = 1e-4;
+/** Against other engines where there are arcs, which they have as chords. */
+export const ORACLE_ARC_SHARE = 1e-2;
+/** Outlines for the eye, with chords for arcs. */
+export const OUTLINE_SHARE = 1e-4;
 /** Of length, for lines and faces. */
 export const LENGTH_SHARE = 1e-3;
 /** What no share may go below: an area of nothing, m2, and a length, m. */

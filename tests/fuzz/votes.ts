@@ -1,27 +1,32 @@
-import { type FloorMeasure, type FloorShape } from '../../src/geometry/floorShape.ts';
+import type { FloorMeasure, FloorShape } from '../../src/geometry/floorShape.ts';
+import { regionArea } from '../../src/geometry/ring.ts';
+import type { Oracle } from '../support/oracles/oracle.ts';
 import type { Dice } from './dice.ts';
-import { apart, slackOf } from './laws.ts';
+import { type Numbers, outlined } from './engine.ts';
+import { apart, slackOf, sum } from './laws.ts';
+import { type Verdict, oracleVerdict } from './oracleVotes.ts';
 import { sampledFaults } from './sampler.ts';
 import { type SlowAreas, slowAreas } from './slowAreas.ts';
-import { LENGTH_SHARE, NOTHING_M, ORACLE_SHARE } from './tolerances.ts';
-
-/** What others say of an answer: a slow sum of trapezoids, and points with direct distances. */
-export interface Votes {
-  readonly faults: readonly string[];
-  readonly disagreements: number;
-}
+import { LENGTH_SHARE, NOTHING_M, ORACLE_SHARE, OUTLINE_SHARE } from './tolerances.ts';
 
 const POINTS = 40;
 
-export function outsideFaults(shape: FloorShape, measure: FloorMeasure, dice: Dice): Votes {
-  const slow = slowAreas(shape, measure.faults);
+/** What others say of an answer: a slow sum of trapezoids, other engines, points with direct distances, and its own outlines. */
+export function outsideFaults(shape: FloorShape, numbers: Numbers, dice: Dice, oracles: readonly Oracle[]): Verdict {
+  const measure = outlined(shape);
+  const verdict = oracleVerdict(shape, numbers.faults, oracles);
   return {
-    faults: [...slowFaults(slow, measure), ...sampledFaults(shape, measure, dice, POINTS)],
-    disagreements: 0,
+    faults: [
+      ...slowFaults(slowAreas(shape, numbers.faults), numbers),
+      ...verdict.faults,
+      ...outlineFaults(measure, numbers),
+      ...sampledFaults(shape, measure, dice, POINTS),
+    ],
+    disagreements: verdict.disagreements,
   };
 }
 
-function slowFaults(slow: SlowAreas, measure: FloorMeasure): string[] {
+export function slowFaults(slow: SlowAreas, measure: Numbers): string[] {
   const slackM2 = slackOf(measure, ORACLE_SHARE);
   const faults = [apart('net, trapezoids', measure.netM2, slow.netM2, slackM2)];
   for (const zone of measure.zones) {
@@ -32,10 +37,26 @@ function slowFaults(slow: SlowAreas, measure: FloorMeasure): string[] {
     }
   }
   for (const [id, [least, most]] of Object.entries(slow.linesM)) {
-    const length = measure.zones.reduce((sum, zone) => sum + (zone.lengthM[id] ?? 0), 0);
+    const length = sum(measure.zones, (zone) => zone.lengthM[id] ?? 0);
     const slack = LENGTH_SHARE * most + NOTHING_M;
     if (length < least - slack || length > most + slack)
       faults.push(`line ${id}: ${length} m, not ${least} to ${most}`);
   }
   return faults.filter((fault) => fault !== null);
+}
+
+/** Outlines have the area that the numbers say, up to the chords of their arcs. */
+export function outlineFaults(measure: FloorMeasure, numbers: Numbers): string[] {
+  const slackM2 = slackOf(numbers, OUTLINE_SHARE);
+  return measure.zones.flatMap((zone) => {
+    const told = numbers.zones.find((one) => one.id === zone.id);
+    if (!told) return [`zone ${zone.id} has outlines and no numbers`];
+    const tightM2 = sum(zone.tight, (piece) => regionArea(piece.region)) / 1e6;
+    return [
+      apart(`outline of ${zone.id} net`, regionArea(zone.net) / 1e6, told.netM2, slackM2),
+      apart(`outline of ${zone.id} field`, regionArea(zone.field) / 1e6, told.fieldM2, slackM2),
+      apart(`outline of ${zone.id} strip`, regionArea(zone.strip) / 1e6, told.stripM2, slackM2),
+      apart(`outline of ${zone.id} tight`, tightM2, told.tightM2, slackM2),
+    ].filter((fault) => fault !== null);
+  });
 }

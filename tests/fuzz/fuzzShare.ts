@@ -1,0 +1,34 @@
+import { FAMILY_NAMES } from './families.ts';
+import { loadOracles } from './oracleVotes.ts';
+import { runPlans, told } from './runPlans.ts';
+
+export interface FuzzOrder {
+  readonly count: number;
+  readonly firstSeed: number;
+  /** All of them when it is left out. */
+  readonly family: string | undefined;
+  /** Which part of the work, of how many. */
+  readonly share: number;
+  readonly shares: number;
+}
+
+/** One process's part of `npm run fuzz`: prints what fails and answers how much did. */
+export async function fuzzShare(order: FuzzOrder, print: (line: string) => void): Promise<number> {
+  const families = FAMILY_NAMES.filter((name) => order.family === undefined || name === order.family);
+  if (families.length === 0) {
+    print(`There is no family ${order.family}. There are: ${FAMILY_NAMES.join(' ')}`);
+    return 1;
+  }
+  const oracles = await loadOracles();
+  let [failed, disagreements] = [0, 0];
+  // Whole rounds of the families, so that each process has seeds of its own.
+  for (let round = order.share; round * families.length < order.count; round += order.shares) {
+    const plans = Math.min(families.length, order.count - round * families.length);
+    const run = runPlans(plans, order.firstSeed + round, oracles, families);
+    for (const failure of run.failures) print(told(failure));
+    failed += run.failures.length;
+    disagreements += run.disagreements;
+  }
+  if (disagreements > 0) print(`${disagreements} answers on which other engines do not agree`);
+  return failed;
+}
