@@ -9,6 +9,7 @@ import {
   type Path64,
   type Paths64,
   type PolyPath64,
+  type Rect64,
 } from 'clipper2-ts';
 import type { Point } from '../../../src/geometry/floorShape.ts';
 import { arcToleranceMm } from './arcTolerance.ts';
@@ -44,9 +45,16 @@ export function clipperTsSets(quadrantSegments: number, digits: number): PlaneSe
         MITRE_LIMIT,
         arcToleranceMm(byMm * scale, quadrantSegments),
       ),
+    // An overlay: its own rectClip drops a corner of the box now and then (2.0.1: 6 of some 900 pieces of floor).
     window: (set, { minX, minY, maxX, maxY }) => {
-      const edge = (value: number): number => Math.round(value * scale);
-      return Clipper.rectClip({ left: edge(minX), top: edge(minY), right: edge(maxX), bottom: edge(maxY) }, set);
+      const box = path([
+        [minX, minY],
+        [maxX, minY],
+        [maxX, maxY],
+        [minX, maxY],
+      ]);
+      const near = set.filter((one) => boundsMeet(Clipper.getBounds(one), Clipper.getBounds(box)));
+      return Clipper.intersect(near, [box], NonZero);
     },
     pieces: (set) => {
       const tree = new PolyTree64();
@@ -67,6 +75,10 @@ export function clipperTsSets(quadrantSegments: number, digits: number): PlaneSe
       // Nothing outside the JavaScript heap.
     },
   };
+}
+
+function boundsMeet(one: Rect64, other: Rect64): boolean {
+  return one.left <= other.right && other.left <= one.right && one.top <= other.bottom && other.top <= one.bottom;
 }
 
 /** Each outer path with its holes; what lies in a hole is a piece of its own. */

@@ -4,6 +4,7 @@ import { areaTrueOffset } from './areaTrueOffset.ts';
 import { enteredPieces } from './enteredPieces.ts';
 import type { OracleAnswers, PartAreas } from './oracle.ts';
 import type { PlaneSets } from './planeSets.ts';
+import { isSimple } from './ringTests.ts';
 
 /** A gap of exactly the width needed counts as passed: the way in is looked for with a machine this much smaller, in mm. */
 const BIAS_MM = 0.25;
@@ -12,12 +13,14 @@ const APRON_BEYOND_MM = 200;
 /** What the model needs of a library: its sets, and how a set grows (positive) or shrinks by a disc. */
 export interface Library<S> {
   readonly sets: PlaneSets<S>;
+  /** How much smaller, in mm, the machine is taken that looks for ways in; 0 spares one offset. */
+  readonly biasMm: number;
   grow(set: S, byMm: number): S;
 }
 
 /** Grows with sectors of true area, so many segments a circle. */
 export function areaTrueLibrary<S>(sets: PlaneSets<S>, segments: number): Library<S> {
-  return { sets, grow: (set, byMm) => areaTrueOffset(sets, set, byMm, segments) };
+  return { sets, biasMm: BIAS_MM, grow: (set, byMm) => areaTrueOffset(sets, set, byMm, segments) };
 }
 
 /** The parts of the whole floor. */
@@ -54,24 +57,28 @@ export function modelAnswers<S>(given: FloorShape, library: Library<S>): OracleA
 }
 
 export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorParts<S> {
-  const { sets, grow } = library;
+  const { sets, grow, biasMm } = library;
   const machine = shape.machines[0] as MachineShape;
   const clearMm = machine.clearanceMm.wall;
   const standMm = machine.headRadiusMm + clearMm;
 
-  const gross = sets.union(shape.slabs.map((slab) => sets.fill(slab.ring)));
+  const gross = filled(shape.slabs, sets);
   const bodies = sets.union(bodySets(shape, sets));
-  const scope = sets.union(shape.outOfScope.map((patch) => sets.fill(patch.ring)));
   const standing = sets.subtract(gross, bodies);
-  const net = sets.subtract(standing, scope);
+  const net = shape.outOfScope.length > 0 ? sets.subtract(standing, filled(shape.outOfScope, sets)) : standing;
 
   const aprons = apronsOf(shape.slabs, 2 * standMm + APRON_BEYOND_MM);
   const skins = skinsOf(shape.slabs, aprons);
   const wide = aprons.length > 0 ? sets.subtract(sets.union([gross, sets.cover(aprons)]), bodies) : standing;
   const room = skins.length > 0 ? sets.subtract(wide, sets.cover(skins)) : wide;
 
-  const centres = sets.subtract(grow(room, -standMm), blockedWays(shape, machine, sets));
-  const ways = sets.subtract(grow(room, BIAS_MM - standMm), blockedWays(shape, machine, sets));
+  const blocked = blockedWays(shape, machine);
+  const openTo = (offMm: number): S => {
+    const places = grow(room, -offMm);
+    return blocked.length > 0 ? sets.subtract(places, filled(blocked, sets)) : places;
+  };
+  const centres = openTo(standMm);
+  const ways = biasMm > 0 ? openTo(standMm - biasMm) : centres;
   const entered = enteredPieces(shape, sets.pieces(ways), standMm, sets);
   const reach = entered === 'all' ? centres : sets.intersect(centres, sets.union(entered));
   const raw = sets.intersect(grow(reach, machine.headRadiusMm), net);
@@ -79,24 +86,29 @@ export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorPart
   return { net, raw, band, field: sets.subtract(raw, band) };
 }
 
+/** What rings cover: in one step when none crosses itself. */
+export function filled<S>(items: readonly { readonly ring: Ring }[], sets: PlaneSets<S>): S {
+  const rings = items.map((item) => item.ring);
+  return rings.every(isSimple) ? sets.cover(rings) : sets.union(rings.map((ring) => sets.fill(ring)));
+}
+
 function bodySets<S>(shape: FloorShape, sets: PlaneSets<S>): S[] {
-  const solids = shape.solids.filter((solid) => solid.solid).map((solid) => sets.fill(solid.ring));
-  const walls = shape.walls.map((wall) => {
-    const body = sets.fill(wall.body);
-    return wall.gaps.length === 0 ? body : sets.subtract(body, sets.union(wall.gaps.map((gap) => sets.fill(gap.ring))));
-  });
-  return [...solids, ...walls];
+  const whole = shape.walls.filter((wall) => wall.gaps.length === 0).map((wall) => ({ ring: wall.body }));
+  const pierced = shape.walls
+    .filter((wall) => wall.gaps.length > 0)
+    .map((wall) => sets.subtract(sets.fill(wall.body), filled(wall.gaps, sets)));
+  const solids = shape.solids.filter((solid) => solid.solid);
+  return [filled([...solids, ...whole], sets), ...pierced];
 }
 
 /** Gaps in walls that say they are too narrow or too low, whatever their ring says. */
-function blockedWays<S>(shape: FloorShape, machine: MachineShape, sets: PlaneSets<S>): S {
-  const blocked = shape.walls
+function blockedWays(shape: FloorShape, machine: MachineShape): { readonly ring: Ring }[] {
+  return shape.walls
     .flatMap((wall) => wall.gaps)
     .filter(({ passage: { widthMm, heightMm } }) => {
       const isNarrow = widthMm < machine.passageMm - 2 * BIAS_MM;
       return isNarrow || (heightMm !== null && heightMm < machine.heightMm);
     });
-  return sets.union(blocked.map((gap) => sets.fill(gap.ring)));
 }
 
 /** Each zone without those on top of it, and what is left of the floor. */
