@@ -40,10 +40,9 @@ export function narrowGap(piece: Region, faces: readonly Face[], machine: Machin
   const open = openEdges(piece, faces);
   const isByOpening = ({ from, to }: FreeWidth): boolean => isNearEdge(between(from, to, 0.5), open, machine.passageMm);
   const inPiece = widths.filter((width) => liesAcross(width, index));
-  const found = holdsMachine(piece, index, machine)
-    ? narrowest(widths.filter(isByOpening))
-    : (narrowest(inPiece.filter(isByOpening)) ?? narrowest(inPiece));
-  return described(found, machine, needsMm);
+  if (holdsMachine(piece, index, machine)) return described(narrowest(widths.filter(isByOpening)), machine, needsMm);
+  const found = narrowest(inPiece.filter(isByOpening)) ?? narrowest(inPiece);
+  return described(found && narrowest([found, ...inPiece.filter(isAsWideAs(found))]), machine, needsMm);
 }
 
 function keptFrom(machine: MachineShape, kind: HardKind): number {
@@ -74,6 +73,11 @@ function narrowest(widths: readonly FreeWidth[]): FreeWidth | null {
       : Math.max(...widths.map((width) => width.widthMm));
   const same = (least.length > 0 ? least : widths).filter((width) => Math.abs(width.widthMm - aim) < SAME_MM);
   return same.toSorted((x, y) => y.alongMm - x.alongMm)[0] ?? null;
+}
+
+/** In a long slot the middle says as much as its mouth, and is easier to see. */
+function isAsWideAs(found: FreeWidth): (width: FreeWidth) => boolean {
+  return (width) => width.isLeast === found.isLeast && Math.abs(width.widthMm - found.widthMm) < SAME_MM;
 }
 
 function liesAcross({ from, to }: FreeWidth, piece: RegionIndex): boolean {

@@ -210,14 +210,14 @@ export const prepText = {
   legendReachOf: (machine: string): string => `reach of ${machine}`,
   legendNarrow: 'narrow place: press it for the reason',
   narrow: (a: string, b: string, clear: string, machine: string, needs: string): string =>
-    `Between ${a} and ${b} ${clear} are clear, ${machine} needs ${needs}.`,
+    `Between ${a} and ${b}: ${clear} clear, ${machine} needs ${needs}.`,
   narrowWalls: (clear: string, machine: string, needs: string): string =>
-    `Between walls ${clear} are clear, ${machine} needs ${needs}.`,
+    `Between walls: ${clear} clear, ${machine} needs ${needs}.`,
   sides: { wall: 'the wall', obstruction: 'the obstruction', drop: 'the drop', stop: 'the stop line' },
   isClear: (clear: string): string => `${clear} clear`,
   isHigh: (clear: string): string => `${clear} high`,
   of: (name: string, what: string): string => `${name}, ${what}`,
-  machineNeeds: (machine: string, needs: string): string => `${machine} ${needs}`,
+  machineNeeds: (machine: string, needs: string): string => `${machine} needs ${needs}`,
   showOnPlan: (name: string): string => `Show ${name} on the plan`,
   keptOff: (clearance: string, face: string): string =>
     `Kept back: the machine stays ${clearance} from the ${face.toLowerCase()}.`,

@@ -1,8 +1,11 @@
 import type { Point, TightPiece } from '../../geometry/floorShape.ts';
+import { boxOf } from '../../geometry/box.ts';
 import { along, between, distance, minus, quarterTurn, unit } from '../../geometry/point.ts';
 import { LETTERS, LINE } from '../look.ts';
+import { plateSize } from './plate.ts';
+import type { Look, Prim, TextLine, TextPrim } from './prim.ts';
+import { wrapText } from './textWidth.ts';
 import { openingPath } from './wall.ts';
-import type { Look, Prim, TextLine } from './prim.ts';
 import { slabRing, type PlanView } from './view.ts';
 
 /** The free width at a narrow place, from face to face. */
@@ -18,7 +21,9 @@ export interface AskedSpot {
 
 /** Half the bar across each end of the line, px. */
 const END_PX = 6;
-const PLATE_OFF_PX: readonly [number, number] = [0, -46];
+/** A plate stands off so far, and its lines are no longer than this, px. */
+const PLATE_OFF_PX = 30;
+const PLATE_LINE_PX = 210;
 
 /** A measured line with a bar across each end, light enough to be read on solid ink. */
 export function narrowLinePrims([from, to]: NarrowLine, look: Pick<Look, 'pxPerMm'>, asked = false): Prim[] {
@@ -34,27 +39,34 @@ export function narrowLinePrims([from, to]: NarrowLine, look: Pick<Look, 'pxPerM
   return paths.map((path): Prim => ({ kind: 'line', path, ink, px, haloPx: 2 }));
 }
 
-/** The narrow line of what is asked about, in chalk, and a plate that says why. */
-export function askedSpotPrims({ at, line, says }: AskedSpot, look: Look): Prim[] {
-  const [first, ...others] = says;
-  if (first === undefined) return [];
+/** The narrow line of what is asked about, in chalk, and a plate that says why, on the side of the floor's middle. */
+export function askedSpotPrims({ at, line, says }: AskedSpot, view: PlanView, look: Look): Prim[] {
   const px = LETTERS[look.print ? 'paper' : 'screen'].tag;
+  const [first, ...others] = says.flatMap((text) => wrapText(text, px, PLATE_LINE_PX));
+  if (first === undefined) return [];
+  const place = line ? between(line[0], line[1], 0.5) : at;
   const more = others.map((text): TextLine => ({ text, px, weight: 600 }));
-  return [
-    ...(line ? narrowLinePrims(line, look, true) : []),
-    {
-      kind: 'text',
-      at: line ? between(line[0], line[1], 0.5) : at,
-      text: first,
-      px,
-      weight: 800,
-      ink: 'ink',
-      plate: 'outlined',
-      offsetPx: PLATE_OFF_PX,
-      leader: true,
-      ...(more.length > 0 ? { more } : {}),
-    },
-  ];
+  const plate: TextPrim = {
+    kind: 'text',
+    at: place,
+    text: first,
+    px,
+    weight: 800,
+    ink: 'ink',
+    plate: 'outlined',
+    leader: true,
+    ...(more.length > 0 ? { more } : {}),
+  };
+  const { width, height } = plateSize(plate);
+  const [right, down] = towardsMiddle(view, place);
+  const offsetPx = [right * (PLATE_OFF_PX + width / 2), down * (PLATE_OFF_PX + height / 2)] as const;
+  return [...(line ? narrowLinePrims(line, look, true) : []), { ...plate, offsetPx }];
+}
+
+/** 1 or -1 across and down: which way the middle of the floor lies. */
+function towardsMiddle(view: PlanView, [x, y]: Point): readonly [number, number] {
+  const { minX, minY, maxX, maxY } = boxOf(view.slabs.flatMap(slabRing));
+  return [x < (minX + maxX) / 2 ? 1 : -1, y < (minY + maxY) / 2 ? 1 : -1];
 }
 
 /** Where a piece is narrow: its gap, or the passage that keeps the machine out as it is drawn; null for neither. */

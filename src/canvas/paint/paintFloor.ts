@@ -123,10 +123,10 @@ function reachOf(view: PlanView, { reach, lanes }: Showing): Painted[] {
   ];
 }
 
-/** Narrow places of zones whose reach is shown, above walls and columns; the one that is asked about last. */
-function narrowWork(view: PlanView, { reach, asked }: Showing, look: Look): Painted[] {
+/** Narrow places of zones whose reach is shown, above walls and columns. */
+function narrowWork(view: PlanView, { reach }: Showing, look: Look): Painted[] {
   const shown = view.zones.filter(({ zone }) => reach === 'all' || zone.id === reach);
-  const lines = shown.flatMap(({ zone, measure }) =>
+  return shown.flatMap(({ zone, measure }) =>
     measure
       ? [
           kept(zone, 'narrow', [measure, look.pxPerMm], () =>
@@ -135,7 +135,6 @@ function narrowWork(view: PlanView, { reach, asked }: Showing, look: Look): Pain
         ]
       : [],
   );
-  return [...lines, ...(asked ? [painted('asked', askedSpotPrims(asked, look))] : [])];
 }
 
 function zoneWork(view: PlanView, showing: Showing, look: Look): Pick<PaintedFloor, 'slab' | 'hatch'> {
@@ -246,6 +245,16 @@ export function paintTags(view: PlanView, look: Look, asked: Showing = SHOW_ALL)
   return plates.map((plate) => painted(plate.text, [plate]));
 }
 
+/** What is picked, lit on top of all else, and above it what is asked about. */
+export function paintPicked(view: PlanView, look: Look, asked: Showing): readonly Painted[] {
+  const shown = bared(asked);
+  const prims = pickedOf(view, shown, look.pxPerMm);
+  return [
+    ...(prims.length > 0 ? [painted('picked', prims)] : []),
+    ...(shown.asked ? [painted('asked', askedSpotPrims(shown.asked, view, look))] : []),
+  ];
+}
+
 function pageWork(view: PlanView, look: Look, { pages, pageAlone = false }: Showing): Painted[] {
   if (look.print || !pages) return [];
   return view.pages.map((page) => {
@@ -258,11 +267,12 @@ function pageWork(view: PlanView, look: Look, { pages, pageAlone = false }: Show
 /** One floor as prims, class by class in `PAINT_ORDER`. Pure; screen and paper draw exactly this. */
 export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_ALL): PaintedFloor {
   const shown = bared(showing);
-  const pickedWork = pickedOf(view, shown, look.pxPerMm);
   return {
     page: pageWork(view, look, shown),
     ...zoneWork(view, shown, look),
-    reach: showing.lit ? [painted('lit', litPrims(view, showing.lit))] : [...reachOf(view, shown), ...lanesWork(view, shown.lanes ?? null, look)],
+    reach: showing.lit
+      ? [painted('lit', litPrims(view, showing.lit))]
+      : [...reachOf(view, shown), ...lanesWork(view, shown.lanes ?? null, look)],
     findings: [
       ...view.outOfScope.map((area) => kept(area, 'scope', [], () => paintOutOfScope(area, undefined, look))),
       ...view.findings.map((finding) => kept(finding, 'finding', [], () => paintFinding(finding, undefined, look))),
@@ -276,6 +286,6 @@ export function paintFloor(view: PlanView, look: Look, showing: Showing = SHOW_A
     walls: wallWork(view, look),
     spots: [...spotWork(view, look, shown.tagsOf), ...narrowWork(view, shown, look)],
     tags: paintTags(view, look, showing),
-    picked: pickedWork.length > 0 ? [painted('picked', pickedWork)] : [],
+    picked: paintPicked(view, look, showing),
   };
 }

@@ -111,6 +111,11 @@ describe('the narrow place of a piece too small for the machine', () => {
     const between = narrowGap(box(900, 2_950, 400, 100), [...wall, ...first, ...second], SMALL);
     expect(between?.widthMm).toBeCloseTo(400, 6);
   });
+  it('is shown in the middle of a long slot, not at its mouth', () => {
+    const faces = [...inside(rectangle(0, 0, 6_000, 6_000)), ...around(rectangle(650, 1_000, 400, 3_000), 'b1')];
+    const gap = narrowGap(box(0, 900, 650, 3_200), faces, SMALL);
+    expect([gap?.from[1], gap?.to[1]]).toEqual([2_500, 2_500]);
+  });
   it('is the least of several across one piece', () => {
     const faces = [
       ...inside(rectangle(0, 0, 6_000, 6_000)),
