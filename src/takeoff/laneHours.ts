@@ -121,6 +121,7 @@ function laneJob(parts: LaneParts): LaneJob {
   };
 }
 
+const TRAVEL = 'lanes, together';
 const CUT = 'cut width';
 const USEFUL = 'useful share of the cut';
 const OPEN_LANE = 'lane of an open room';
@@ -152,19 +153,14 @@ function laneLine(work: LaneWork, plan: LanePlan): Line {
   const drive = driveTerms(work);
   const [, , ...of] = hours.split('|');
   const backs = plan.backingTurns > 0 ? [measured('turns again, where it backs out', plan.backingTurns, 'number')] : [];
-  const covered = add(
-    multiply(term('lanes, together'), term(CUT), term(USEFUL)),
-    ...slowed.slow.map((each) => each.extra),
-  );
+  const over = term('times over');
+  const driven = multiply(term(TRAVEL), term(CUT), term(USEFUL));
+  const floor = slowed.slow.length === 0 ? driven : add(driven, ...slowed.slow.map((each) => each.extra));
   const turns = subtract(
     add(term('turns'), ...backs.map(({ name }) => term(name))),
-    divide(term('lanes, together'), term(OPEN_LANE)),
+    divide(term(TRAVEL), term(OPEN_LANE)),
   );
-  const driving = divide(covered, multiply(...drive.filter(isRate).map(({ name }) => term(name))));
-  const handling = divide(
-    add(multiply(turns, term(TURN_TIME)), multiply(term('runs of lanes'), term(MOVE_TIME))),
-    number(60),
-  );
+  const rate = multiply(...drive.filter(isRate).map(({ name }) => term(name)));
   return makeLine({
     code: 'hours.lanes',
     trade: 'hours',
@@ -172,9 +168,13 @@ function laneLine(work: LaneWork, plan: LanePlan): Line {
     zone,
     of: of.join('|'),
     records: [...(zone === 'rest' ? [] : [zone]), ...(pass.record ? [pass.record] : [])],
-    formula: multiply(add(driving, handling), term('times over')),
+    formula: add(
+      divide(multiply(floor, over), rate),
+      divide(multiply(turns, term(TURN_TIME), over), number(60)),
+      divide(multiply(term('runs of lanes'), term(MOVE_TIME), over), number(60)),
+    ),
     terms: [
-      measured('lanes, together', plan.travelM, 'm'),
+      measured(TRAVEL, plan.travelM, 'm'),
       ...drive,
       measured('turns', plan.turns, 'number'),
       ...backs,

@@ -37,6 +37,7 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   'upstandArea.prepare': 'Upstand to prepare, face',
   'upstandArea.remove': 'Upstand to remove, face',
   'hours.machine': 'Machine passes',
+  'hours.lanes': 'Machine passes, by lanes',
   'hours.edge': 'Edge by hand',
   'hours.corners': 'Inner corners by hand',
   'hours.posts': 'Post bases',

@@ -5,6 +5,7 @@ import { RecipeEditor } from './RecipeEditor.tsx';
 import { ZoneCautions } from './ZoneCautions.tsx';
 import { ZoneConditions } from './ZoneConditions.tsx';
 import { ZoneHolds } from './ZoneHolds.tsx';
+import { ZoneLanes } from './ZoneLanes.tsx';
 import { ZoneMoney } from './ZoneMoney.tsx';
 import { ZoneSplit } from './ZoneSplit.tsx';
 import { LaidPicker, ZoneSystem } from './ZoneSystem.tsx';
@@ -46,6 +47,7 @@ export function PrepRight(): ReactElement {
       <ZoneHolds zone={zone} />
       <ZoneSplit zone={zone} />
       <ZoneMoney zone={zone} />
+      <ZoneLanes zone={zone} />
       <section className={css.section}>
         <h3>{prepText.laidTitle}</h3>
         <TextField

@@ -10,6 +10,7 @@ import { useTakeoff } from '../plan.ts';
 import { useSession, type Stage, type Units } from '../session.ts';
 import { litOf } from './litOf.ts';
 import { whyLine } from '../takeoff/whyLine.ts';
+import { useLanesShown } from '../lanes/useLanes.ts';
 
 /** What painting needs and the plan does not say: measured outlines, profiles, holds, lengths in the user's units. Paper asks the same. */
 export function usePlanNotes(doc: Doc, floor: string, takeoff: Takeoff | null, units: Units): ViewNotes {
@@ -39,6 +40,7 @@ export function useShowing(): Showing {
   const litKey = useSession((now) => now.lit);
   const truing = useSession((now) => now.truing !== null);
   const { takeoff } = useTakeoff();
+  const lanes = useLanesShown();
   const line = useMemo(() => (takeoff && litKey !== null ? whyLine(takeoff, litKey) : null), [takeoff, litKey]);
   return useMemo(() => {
     const zone = picked.find((id) => typeOf(id) === 'zone');
@@ -50,9 +52,10 @@ export function useShowing(): Showing {
       tagsOf: TAGS[stage],
       cornerNumbers: stage !== 'crew',
       reach: reachShown(stage, zone ?? null),
+      lanes,
       picked,
       pickedEdges,
       lit: line ? litOf(line) : null,
     };
-  }, [stage, picked, pickedEdges, line, truing]);
+  }, [stage, picked, pickedEdges, line, truing, lanes]);
 }

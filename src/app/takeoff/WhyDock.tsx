@@ -1,6 +1,7 @@
 import { useState, type ReactElement } from 'react';
 import css from './WhyDock.module.css';
 import { WhyColumn } from './WhyColumn.tsx';
+import { WhyLanes } from './WhyLanes.tsx';
 import { WhySources } from './WhySources.tsx';
 import { showQuantity } from './showQuantity.ts';
 import { figureText } from '../../model/showNumber.ts';
@@ -71,6 +72,7 @@ function Why({ line, lines }: { readonly line: Line; readonly lines: readonly Li
         ))}
       </section>
       <WhySources line={line} changing={changing} onChange={setChanging} />
+      {line.code === 'hours.machine' && <WhyLanes line={line} changing={changing} onChange={setChanging} />}
       {line.records.length > 0 && (
         <div className={css.section}>
           <Button wide aria-pressed={lit === line.key} onClick={() => light(lit === line.key ? null : line.key)}>

@@ -109,10 +109,12 @@ describe('hours by lanes', () => {
   });
 
   test('a ride-on backs out of an aisle that its turning circle does not fit', () => {
+    const ride = defaultMachine('grinder_ride');
+    if (!ride) throw new Error('no machine');
     const aisle = docOf(
       jobCells(),
       slabCells(rectangle(30_000, 2_600)),
-      record('machine:ride', defaultMachine('grinder_ride') ?? {}),
+      record('machine:ride', ride),
       recipeCells('a', { method: 'grinder_ride', machine: 'machine:ride' }),
       restCells({ recipe: 'recipe:a' }),
     );
