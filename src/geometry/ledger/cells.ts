@@ -1,0 +1,104 @@
+import { layerCount, edgedLayer, reachLayer, stripLayer, SLAB } from './layers.ts';
+import { type Place, placeIn } from './place.ts';
+import { sweep } from './sweep.ts';
+import type { TileEdges } from './tileEdges.ts';
+
+/*
+ * The ledger itself: each trapezoid of net floor goes into exactly one cell.
+ *
+ *     zone x findings x part       part: field of machine 1, 2 ..., strip, strip that a head covers too, tight
+ *
+ * Tight floor is added up like the others and never as what remains, so that the sum of the parts is a real check.
+ */
+export interface Cell {
+  /** Item number of the zone, NO_ZONE for the rest. */
+  readonly zone: number;
+  /** Item numbers of the findings that lie here, all of them. */
+  readonly findings: readonly number[];
+  readonly part: number;
+  readonly areaMm2: number;
+}
+
+export const NO_ZONE = -1;
+export const STRIP = 100;
+/** Strip that a machine's head covers as well. */
+export const LAP = 101;
+export const TIGHT = 102;
+/** All net floor of a zone, added up on its own beside its parts. */
+export const NET = 103;
+
+/** Which machines work which floor, by number; the cascade of each zone, -1: all by hand. */
+export interface Cascades {
+  readonly machinesOf: readonly (readonly number[])[];
+  readonly ofZone: ReadonlyMap<number, number>;
+  readonly ofRest: number;
+  readonly machineCount: number;
+}
+
+export function layersOf(cascades: Cascades): number {
+  return layerCount(cascades.machinesOf.length, cascades.machineCount);
+}
+
+export function isNet(place: Place): boolean {
+  return (place.inside[SLAB] as number) > 0 && place.bodies.length === 0;
+}
+
+export function cascadeAt(place: Place, cascades: Cascades): number {
+  return place.zone === NO_ZONE ? cascades.ofRest : (cascades.ofZone.get(place.zone) ?? -1);
+}
+
+/** Part that a place of net floor belongs to. `isEdged`: by cascade, every face near the tile has its strip. */
+export function partAt(place: Place, cascade: number, cascades: Cascades, isEdged: readonly boolean[]): number {
+  if (cascade < 0) return TIGHT;
+  const isNear = (place.inside[edgedLayer(cascade)] as number) > 0;
+  const isStrip = isEdged[cascade] ? isNear : (place.inside[stripLayer(cascade)] as number) > 0;
+  const field = fieldAt(place, cascade, cascades);
+  if (isStrip) return field < 0 ? STRIP : LAP;
+  return isNear || field < 0 ? TIGHT : field;
+}
+
+/** The first machine of a cascade whose head covers the place, as a number in the cascade, or -1. */
+export function fieldAt(place: Place, cascade: number, cascades: Cascades): number {
+  const machines = cascades.machinesOf[cascade] ?? [];
+  for (let k = 0; k < machines.length; k += 1) {
+    if ((place.inside[reachLayer(machines[k] as number)] as number) > 0) return k;
+  }
+  return -1;
+}
+
+interface OpenCell {
+  readonly zone: number;
+  readonly set: number;
+  readonly part: number;
+  areaMm2: number;
+}
+
+/** The cells of a tile, in the order in which the sweep meets them. */
+export function tileCells(tile: TileEdges, cascades: Cascades, isEdged: readonly boolean[]): Cell[] {
+  const place = placeIn(tile, layersOf(cascades));
+  const cells: OpenCell[] = [];
+  const cellOf = (zone: number, set: number, part: number): OpenCell => {
+    let cell = cells.find((each) => each.part === part && each.zone === zone && each.set === set);
+    if (!cell) cells.push((cell = { zone, set, part, areaMm2: 0 }));
+    return cell;
+  };
+  sweep(tile.edges, tile.box, (_bottom, _top, edges) => {
+    for (let i = 0; i + 1 < edges.length; i += 1) {
+      const edge = edges[i] as (typeof edges)[number];
+      place.cross(edge);
+      const width = (edges[i + 1] as typeof edge).leftArea - edge.leftArea;
+      if (width <= 0 || !isNet(place)) continue;
+      const part = partAt(place, cascadeAt(place, cascades), cascades, isEdged);
+      cellOf(place.zone, place.findings, part).areaMm2 += width;
+      cellOf(place.zone, 0, NET).areaMm2 += width;
+    }
+    const end = edges.at(-1);
+    if (end) place.cross(end);
+  });
+  return cells.map(({ zone, set, part, areaMm2 }) => ({
+    zone,
+    findings: place.findingSets[set] ?? [],
+    part,
+    areaMm2,
+  }));
+}

@@ -1,0 +1,120 @@
+import { type Box, boxAround, grownBox } from '../box.ts';
+import type { FaceKind, Ring } from '../floorShape.ts';
+import type { Edge, EdgeSource } from './edge.ts';
+import { SLAB, WALL_GAP } from './layers.ts';
+import { type Outline, ringOutline } from './outline.ts';
+import { placeIn } from './place.ts';
+import { sweep } from './sweep.ts';
+import { type TileEdges, tileEdges } from './tileEdges.ts';
+import { type TracedLoop, tracer } from './trace.ts';
+
+/*
+ * Things that touch, taken together: a slab with the columns in its outline, a wall with what leans on it, or a
+ * column on its own.
+ *
+ *    slab   +---#-------+     The boundary of net floor among them is traced here, once, with what each piece
+ *           |   #       |     was drawn as; strips, reach and edge metres follow from it.
+ *           +-----------+
+ */
+export interface DrawnEdge extends EdgeSource {
+  /** 'soft': floor goes on but is not ours to measure. */
+  readonly kind: FaceKind | 'soft';
+  readonly of: string;
+}
+
+/** A slab, a solid, a wall or a patch out of scope. Its edges are drawn with the floor on their left. */
+export interface HardItem {
+  readonly id: string;
+  readonly number: number;
+  readonly outlines: readonly Outline[];
+  readonly drawn: readonly DrawnEdge[];
+  readonly box: Box;
+}
+
+export interface ClusterTrace {
+  readonly tile: TileEdges;
+  readonly net: readonly TracedLoop[];
+  readonly gross: readonly TracedLoop[];
+  readonly grossMm2: number;
+  /** What each item, by number, takes from the gross floor; where two overlap, the first takes it. */
+  readonly takenMm2: ReadonlyMap<number, number>;
+}
+
+const LAYERS = WALL_GAP + 1;
+/** Edges nearer than this on average, in mm, lie on each other. */
+const SAME_EDGE_MM = 1e-6;
+
+/** Sweeps the items of a cluster. `onSlab`: they stand on a slab that is not among them. */
+export function traceCluster(items: readonly HardItem[], onSlab: boolean): ClusterTrace {
+  const box = grownBox(items.map((item) => item.box).reduce(boxAround), 1);
+  const outlines = items.flatMap((item) => item.outlines);
+  const tile = tileEdges(box, onSlab ? [slabAround(box), ...outlines] : outlines);
+  const place = placeIn(tile, LAYERS);
+  const [net, gross] = [tracer(box), tracer(box)];
+  const takenMm2 = new Map<number, number>();
+  let grossMm2 = 0;
+
+  sweep(tile.edges, box, (bottom, top, edges) => {
+    const netSides: Edge[] = [];
+    const grossSides: Edge[] = [];
+    let first = 0;
+    for (let i = 0; i < edges.length; i += 1) {
+      const edge = edges[i] as Edge;
+      place.cross(edge);
+      const next = edges[i + 1];
+      const width = next ? next.leftArea - edge.leftArea : 0;
+      if (next && width <= SAME_EDGE_MM * (top - bottom)) continue;
+      const isSlab = (place.inside[SLAB] as number) > 0;
+      const body = place.bodies[0];
+      const isNet = isSlab && body === undefined;
+      if (isSlab) grossMm2 += width;
+      if (isSlab && body !== undefined) takenMm2.set(body, (takenMm2.get(body) ?? 0) + width);
+      if (isNet !== (netSides.length % 2 === 1)) netSides.push(hardest(edges, first, i, isNet));
+      if (isSlab !== (grossSides.length % 2 === 1)) grossSides.push(edge);
+      first = i + 1;
+    }
+    net.slab(bottom, top, netSides);
+    gross.slab(bottom, top, grossSides);
+  });
+  return { tile, net: net.loops(), gross: onSlab ? [] : gross.loops(), grossMm2: onSlab ? 0 : grossMm2, takenMm2 };
+}
+
+/** Floor all round things that stand on it; its sides were drawn by nobody and are no faces. */
+function slabAround(box: Box): Outline {
+  const { minX, minY, maxX, maxY } = grownBox(box, -0.5);
+  const ring: Ring = [
+    [minX, minY],
+    [maxX, minY],
+    [maxX, maxY],
+    [minX, maxY],
+  ];
+  return ringOutline(ring, SLAB, -1);
+}
+
+/** What the slab says of its own edge stands, but for `run`: a column drawn against the outside of that is a face. */
+export const HARDNESS: Readonly<Record<DrawnEdge['kind'], number>> = {
+  wall: 5,
+  drop: 4,
+  stop: 4,
+  obstruction: 3,
+  run: 2,
+  soft: 1,
+};
+
+/** Of edges that lie on each other, the one that says most about the floor beside them: hard before soft, and hard ones that have their floor on this side first. */
+function hardest(edges: readonly Edge[], first: number, last: number, floorIsRight: boolean): Edge {
+  let best = edges[last] as Edge;
+  let most = -1;
+  for (let i = first; i <= last; i += 1) {
+    const edge = edges[i] as Edge;
+    const rank = rankOf(edge.source as DrawnEdge | null, edge.up === (floorIsRight ? -1 : 1));
+    if (rank > most) [best, most] = [edge, rank];
+  }
+  return best;
+}
+
+export function rankOf(source: DrawnEdge | null, isOwnSide: boolean): number {
+  if (!source) return 0;
+  const rank = HARDNESS[source.kind];
+  return rank + (isOwnSide && rank > HARDNESS.run ? 10 : 0);
+}

@@ -1,0 +1,101 @@
+import { type Box, boxesMeet, grownBox } from '../box.ts';
+import { type ClusterTrace, type HardItem, traceCluster } from './cluster.ts';
+import { xAt } from './edge.ts';
+import { type ClusterFaces, clusterFaces } from './hardFaces.ts';
+import { SLAB } from './layers.ts';
+
+/*
+ * Which things touch. A slab touches what reaches its outline, not what stands on it; anything else touches what its
+ * box meets. So most columns are alone, and moving one traces it and nothing else.
+ */
+export interface Cluster {
+  readonly items: readonly HardItem[];
+  /** Place among the clusters: that of its first item. */
+  readonly owner: number;
+  readonly onSlab: boolean;
+  readonly trace: ClusterTrace;
+  readonly faces: ClusterFaces;
+}
+
+/** Things this near, in mm, may touch. */
+const NEAR_MM = 0.2;
+
+/** The clusters of some items, each with its number-lowest item first. `near` finds items by box, `slabs` are all slabs of the floor. */
+export function clustersOf(
+  items: readonly HardItem[],
+  near: (box: Box) => readonly HardItem[],
+  slabs: readonly HardItem[],
+  known: ReadonlyMap<HardItem, Cluster>,
+): Cluster[] {
+  return groupsOf(items, near).map((group) => {
+    const onSlab = !group.some(isSlab) && standsOn(group[0] as HardItem, slabs);
+    const old = known.get(group[0] as HardItem);
+    const isSame =
+      old?.onSlab === onSlab && old.items.length === group.length && old.items.every((item, i) => item === group[i]);
+    return old && isSame ? old : makeCluster(group, onSlab);
+  });
+}
+
+function makeCluster(items: readonly HardItem[], onSlab: boolean): Cluster {
+  const trace = traceCluster(items, onSlab);
+  return { items, owner: (items[0] as HardItem).number, onSlab, trace, faces: clusterFaces(trace, items) };
+}
+
+export function isSlab(item: HardItem): boolean {
+  return item.outlines[0]?.layer === SLAB;
+}
+
+/** True when an item that touches no slab's outline stands on one. */
+export function standsOn(item: HardItem, slabs: readonly HardItem[]): boolean {
+  const first = item.drawn[0];
+  if (!first) return false;
+  return slabs.some(({ outlines, box }) => {
+    if (!boxesMeet(box, item.box)) return false;
+    let winding = 0;
+    for (const { edges } of outlines)
+      for (const edge of edges)
+        if (edge.lo <= first.ay && first.ay < edge.hi && xAt(edge, first.ay) < first.ax) winding += edge.up;
+    return winding !== 0;
+  });
+}
+
+/** Items in groups that hang together through items that touch. */
+function groupsOf(items: readonly HardItem[], near: (box: Box) => readonly HardItem[]): HardItem[][] {
+  const asked = new Set(items);
+  const groupOf = new Map<HardItem, HardItem[]>();
+  const ordered = [...asked].toSorted((a, b) => a.number - b.number);
+  for (const first of ordered) {
+    if (groupOf.has(first)) continue;
+    const group: HardItem[] = [];
+    const waiting = [first];
+    groupOf.set(first, group);
+    for (let item = waiting.pop(); item; item = waiting.pop()) {
+      group.push(item);
+      for (const other of near(grownBox(item.box, NEAR_MM))) {
+        if (groupOf.has(other) || !asked.has(other) || !touch(item, other)) continue;
+        groupOf.set(other, group);
+        waiting.push(other);
+      }
+    }
+    group.sort((a, b) => a.number - b.number);
+  }
+  return [...new Set(groupOf.values())];
+}
+
+/** True when two items may have a common boundary. */
+export function touch(a: HardItem, b: HardItem): boolean {
+  if (isSlab(a) && isSlab(b)) return boxesMeet(grownBox(a.box, NEAR_MM), b.box);
+  if (isSlab(a)) return outlineMeets(a, grownBox(b.box, NEAR_MM));
+  if (isSlab(b)) return outlineMeets(b, grownBox(a.box, NEAR_MM));
+  return boxesMeet(grownBox(a.box, NEAR_MM), b.box);
+}
+
+function outlineMeets(slab: HardItem, box: Box): boolean {
+  return slab.drawn.some(
+    ({ ax, ay, bx, by }) =>
+      Math.min(ax, bx) <= box.maxX &&
+      Math.max(ax, bx) >= box.minX &&
+      Math.min(ay, by) <= box.maxY &&
+      Math.max(ay, by) >= box.minY,
+  );
+}

@@ -1,0 +1,129 @@
+import type { Chain, Face, HardKind } from '../hardFace.ts';
+import { turnBetween } from '../hardFace.ts';
+import { along } from '../point.ts';
+import { type Outline, type PathStep, pathOutline } from './outline.ts';
+
+/*
+ * The floor nearer than w to a chain of faces, as outlines that may overlap.
+ *
+ *         ____________
+ *        (  |      |  )     one ribbon along faces that turn away from the floor, round at their outer corners;
+ *        |  +------+  |     a new ribbon at each inner corner; half a disc where a chain ends (a jamb)
+ *   -----+--|      |--+
+ */
+export interface Stretch extends Chain {
+  /** Round the end with half a disc: true at the end of a wall, false where a face is merely cut. */
+  readonly roundStart: boolean;
+  readonly roundEnd: boolean;
+}
+
+export type WidthByKind = Readonly<Record<HardKind, number>>;
+
+/** Smallest turn, in radians, that makes a corner. */
+const STRAIGHT = 1e-6;
+
+export function wholeStretch(chain: Chain): Stretch {
+  return { ...chain, roundStart: !chain.closed, roundEnd: !chain.closed };
+}
+
+/** Bands of a stretch, each face with the width of its kind in mm (0 or less: none), as outlines of a layer. */
+export function bandOutlines(stretch: Stretch, widthMm: WidthByKind, layer: number): Outline[] {
+  const { faces, closed } = stretch;
+  const [first, last] = [faces[0], faces.at(-1)];
+  if (!first || !last) return [];
+  if (closed && isRoundedAllAround(faces, widthMm)) return [pathOutline(aroundPath(faces, widthMm), layer, 0)];
+  const paths = ribbonsOf(faces, closed, widthMm).map((ribbon) => ribbonPath(ribbon, widthMm));
+  for (let i = 0; i < (closed ? faces.length : faces.length - 1); i += 1) {
+    const before = faces[i] as Face;
+    const after = faces[(i + 1) % faces.length] as Face;
+    if (widthMm[before.kind] !== widthMm[after.kind])
+      paths.push(...endCap(before, widthMm), ...startCap(after, widthMm));
+  }
+  if (!closed && stretch.roundStart) paths.push(...startCap(first, widthMm));
+  if (!closed && stretch.roundEnd) paths.push(...endCap(last, widthMm));
+  return paths.map((path) => pathOutline(path, layer, 0));
+}
+
+/** A column: one width all round and no inner corner. */
+function isRoundedAllAround(faces: readonly Face[], widthMm: WidthByKind): boolean {
+  const width = widthMm[(faces[0] as Face).kind];
+  return (
+    width > 0 &&
+    faces.every((face, i) => {
+      const after = faces[(i + 1) % faces.length] as Face;
+      return widthMm[after.kind] === width && turnBetween(face, after) <= STRAIGHT;
+    })
+  );
+}
+
+/** All of a column and the band around it: what stands there is no floor anyway. */
+function aroundPath(faces: readonly Face[], widthMm: WidthByKind): PathStep[] {
+  return faces.flatMap((face, i) => farSteps(face, faces.at(i - 1) as Face, widthMm));
+}
+
+/** Faces in runs without a break: one width and no inner corner. */
+function ribbonsOf(faces: readonly Face[], closed: boolean, widthMm: WidthByKind): Face[][] {
+  const ribbons: Face[][] = [];
+  let before: Face | null = null;
+  for (const face of closed ? startAtBreak(faces, widthMm) : faces) {
+    if (widthMm[face.kind] <= 0) {
+      before = null;
+      continue;
+    }
+    if (before && joins(before, face, widthMm)) (ribbons.at(-1) as Face[]).push(face);
+    else ribbons.push([face]);
+    before = face;
+  }
+  return ribbons;
+}
+
+function startAtBreak(faces: readonly Face[], widthMm: WidthByKind): readonly Face[] {
+  const start = faces.findIndex((face, i) => !joins(faces.at(i - 1) as Face, face, widthMm));
+  return start > 0 ? [...faces.slice(start), ...faces.slice(0, start)] : faces;
+}
+
+function joins(before: Face, after: Face, widthMm: WidthByKind): boolean {
+  return widthMm[before.kind] === widthMm[after.kind] && turnBetween(before, after) <= STRAIGHT;
+}
+
+/** Along the faces backwards, and along what lies the width away from them forwards. */
+function ribbonPath(ribbon: readonly Face[], widthMm: WidthByKind): PathStep[] {
+  const last = ribbon.at(-1) as Face;
+  const near: PathStep[] = [{ x: last.b[0], y: last.b[1] }];
+  for (const face of ribbon.toReversed()) near.push({ x: face.a[0], y: face.a[1] });
+  return [...near, ...ribbon.flatMap((face, i) => farSteps(face, i > 0 ? (ribbon[i - 1] as Face) : null, widthMm))];
+}
+
+/** The line one width off a face, with the arc that leads to it from the face before. */
+function farSteps(face: Face, before: Face | null, widthMm: WidthByKind): PathStep[] {
+  const width = widthMm[face.kind];
+  const [startX, startY] = along(face.a, face.inward, width);
+  const [endX, endY] = along(face.b, face.inward, width);
+  const turn = before ? turnBetween(before, face) : 0;
+  const start: PathStep =
+    turn < -STRAIGHT
+      ? { x: startX, y: startY, arc: { cx: face.a[0], cy: face.a[1], radius: width, turn } }
+      : { x: startX, y: startY };
+  return [start, { x: endX, y: endY }];
+}
+
+function startCap(face: Face, widthMm: WidthByKind): PathStep[][] {
+  return cap(face.a, face, widthMm[face.kind], 1);
+}
+
+function endCap(face: Face, widthMm: WidthByKind): PathStep[][] {
+  return cap(face.b, face, widthMm[face.kind], -1);
+}
+
+/** Half a disc about the end of a face, away from the face. */
+function cap([cx, cy]: Face['a'], { inward }: Face, width: number, sense: 1 | -1): PathStep[][] {
+  if (width <= 0) return [];
+  const [x, y] = along([cx, cy], inward, width);
+  const [farX, farY] = along([cx, cy], inward, -width);
+  return [
+    [
+      { x, y },
+      { x: farX, y: farY, arc: { cx, cy, radius: width, turn: sense * Math.PI } },
+    ],
+  ];
+}

@@ -1,0 +1,217 @@
+import { boxOf, grownBox } from '../box.ts';
+import type { Point } from '../floorShape.ts';
+import { type Chain, type Face, faceBetween } from '../hardFace.ts';
+import { along, between, cross, distance, dot, minus } from '../point.ts';
+import { boxIndex } from '../spatial.ts';
+import { facesBetweenSlabs } from './betweenSlabs.ts';
+import { type ClusterTrace, type DrawnEdge, type HardItem, rankOf } from './cluster.ts';
+import { xAt } from './edge.ts';
+import { SLAB, WALL_GAP } from './layers.ts';
+import { placeIn } from './place.ts';
+import type { TileEdges } from './tileEdges.ts';
+import type { TracedPiece } from './trace.ts';
+
+/*
+ * From the traced boundary of a cluster to its chains of hard faces.
+ *
+ *    --wall--+--doorway--+--wall--      each piece takes the kind of what it was drawn as; pieces drawn as one edge
+ *            |           |              become one face again; `run` and soft edges break a chain
+ */
+export interface ClusterFaces {
+  readonly chains: readonly Chain[];
+  /** Edges beyond which the same floor runs on. */
+  readonly runEdges: readonly BoundaryFace[];
+}
+
+export interface BoundaryFace {
+  readonly a: Point;
+  readonly b: Point;
+  readonly kind: DrawnEdge['kind'];
+  readonly of: string;
+}
+
+/** Two things drawn within this of each other, in mm, were meant to touch: between them is neither slit nor skin. */
+const TOUCHING_MM = 0.05;
+/** Ends of faces within this of each other, in mm, are one corner. */
+const JOINED_MM = 0.15;
+/** Level pieces shorter than this, in mm, are rounding. */
+const NOTHING_MM = 1e-6;
+/** Faces that turn less than this, in radians, are one. */
+const STRAIGHT = 1e-9;
+
+export function clusterFaces(trace: ClusterTrace, items: readonly HardItem[]): ClusterFaces {
+  const levels = items.flatMap((item) => item.drawn.filter((edge) => Math.abs(edge.ay - edge.by) <= NOTHING_MM));
+  const loops = trace.net.map((loop) => loop.flatMap((piece) => facesOf(piece, levels)));
+  const inner = facesBetweenSlabs(trace, items);
+  const real = [...realFaces(loops, inner, trace.tile), ...inner];
+  const chains = linked(real.filter(isHard)).map(({ faces, closed }) => ({
+    faces: faces.map(({ a, b, kind, of }) => faceBetween(a, b, kind as Face['kind'], of)),
+    closed,
+  }));
+  return { chains, runEdges: real.filter((face) => face.kind === 'run') };
+}
+
+function isHard(face: BoundaryFace): boolean {
+  return face.kind !== 'run' && face.kind !== 'soft';
+}
+
+function facesOf(piece: TracedPiece, levels: readonly DrawnEdge[]): BoundaryFace[] {
+  const a: Point = [piece.fromX, piece.fromY];
+  const b: Point = [piece.toX, piece.toY];
+  if (piece.edge) {
+    const source = piece.edge.source as DrawnEdge | null;
+    return source ? [{ a, b, kind: source.kind, of: source.of }] : [];
+  }
+  return levelFaces(a, b, levels);
+}
+
+/** A level piece cut where what was drawn along it ends. */
+function levelFaces(a: Point, b: Point, levels: readonly DrawnEdge[]): BoundaryFace[] {
+  if (Math.abs(a[0] - b[0]) <= NOTHING_MM) return [];
+  const [left, right] = a[0] < b[0] ? [a[0], b[0]] : [b[0], a[0]];
+  const along = levels.filter(
+    (edge) =>
+      Math.abs(edge.ay - a[1]) <= NOTHING_MM &&
+      Math.min(edge.ax, edge.bx) < right - NOTHING_MM &&
+      Math.max(edge.ax, edge.bx) > left + NOTHING_MM,
+  );
+  const cuts = [left, right, ...along.flatMap((edge) => [edge.ax, edge.bx]).filter((x) => x > left && x < right)];
+  const places = [...new Set(cuts)].toSorted((x, y) => (a[0] < b[0] ? x - y : y - x));
+  return places.slice(1).flatMap((to, i) => {
+    const from = places[i] as number;
+    const middle = (from + to) / 2;
+    const here = along.filter((edge) => (edge.ax - middle) * (edge.bx - middle) < 0);
+    const ranked = here.toSorted((x, y) => rankOf(y, runsAs(y, from, to)) - rankOf(x, runsAs(x, from, to)));
+    const best = ranked[0];
+    return best ? [{ a: [from, a[1]] as const, b: [to, b[1]] as const, kind: best.kind, of: best.of }] : [];
+  });
+}
+
+function runsAs(edge: DrawnEdge, from: number, to: number): boolean {
+  return edge.bx - edge.ax > 0 === to - from > 0;
+}
+
+/** Faces with floor on one side only: what lies in a slit or along a skin goes, cut where the slit or skin ends. */
+function realFaces(
+  loops: readonly (readonly BoundaryFace[])[],
+  inner: readonly BoundaryFace[],
+  tile: TileEdges,
+): BoundaryFace[] {
+  const faces = loops.flat();
+  const ends = [...faces, ...inner].map((face) => face.a);
+  const index = boxIndex(ends.map((end) => boxOf([end])));
+  const isNet = netAt(tile);
+  return faces.flatMap((face) => {
+    const size = distance(face.a, face.b);
+    if (size === 0) return [];
+    const near = index.meeting(grownBox(boxOf([face.a, face.b]), TOUCHING_MM)).map((i) => ends[i] as Point);
+    const cuts = near.flatMap((at) => shareBeside(face, at, size) ?? []);
+    if (cuts.length === 0 && loops.length === 1 && faces.length < 5) return [face];
+    const shares = [0, ...cuts.toSorted((x, y) => x - y), 1];
+    return shares.slice(1).flatMap((to, i) => {
+      const from = shares[i] as number;
+      if ((to - from) * size <= NOTHING_MM || !isReal(face, (from + to) / 2, size, isNet)) return [];
+      return [{ ...face, a: at(face, from), b: at(face, to) }];
+    });
+  });
+}
+
+function at(face: BoundaryFace, share: number): Point {
+  return share === 0 ? face.a : share === 1 ? face.b : between(face.a, face.b, share);
+}
+
+/** Where another corner lies beside a face, nearer than touching, as a share of the face. */
+function shareBeside(face: BoundaryFace, at: Point, size: number): number | null {
+  const run = minus(face.b, face.a);
+  const off = minus(at, face.a);
+  const share = dot(off, run) / (size * size);
+  const isInner = share * size > TOUCHING_MM && (1 - share) * size > TOUCHING_MM;
+  return isInner && Math.abs(cross(run, off)) / size <= TOUCHING_MM ? share : null;
+}
+
+function isReal(face: BoundaryFace, share: number, size: number, isNet: (p: Point) => boolean): boolean {
+  const middle = at(face, share);
+  const inward: Point = [-(face.b[1] - face.a[1]) / size, (face.b[0] - face.a[0]) / size];
+  return isNet(along(middle, inward, TOUCHING_MM)) && !isNet(along(middle, inward, -TOUCHING_MM));
+}
+
+/** Whether a point is net floor, by walking to it from the left. */
+function netAt(tile: TileEdges): (p: Point) => boolean {
+  return ([x, y]) => {
+    const place = placeIn(tile, WALL_GAP + 1);
+    for (const edge of tile.edges) if (edge.lo <= y && y < edge.hi && xAt(edge, y) < x) place.cross(edge);
+    return (place.inside[SLAB] as number) > 0 && place.bodies.length === 0;
+  };
+}
+
+interface LinkedFaces {
+  readonly faces: readonly BoundaryFace[];
+  readonly closed: boolean;
+}
+
+/** Faces whose ends meet, one after the other. */
+function linked(faces: readonly BoundaryFace[]): LinkedFaces[] {
+  const index = boxIndex(faces.map((face) => boxOf([face.a])));
+  const isTaken = faces.map(() => false);
+  const hasBefore = faces.map(() => false);
+  const next = faces.map((face, i) => {
+    const near = index.meeting(grownBox(boxOf([face.b]), JOINED_MM)).filter((j) => !isTaken[j] && j !== i);
+    const best = near.toSorted(
+      (x, y) =>
+        gap(face, faces[x] as BoundaryFace) - gap(face, faces[y] as BoundaryFace) ||
+        followsFirst(face, faces[x] as BoundaryFace, faces[y] as BoundaryFace),
+    )[0];
+    if (best === undefined || gap(face, faces[best] as BoundaryFace) > JOINED_MM) return -1;
+    isTaken[best] = true;
+    hasBefore[best] = true;
+    return best;
+  });
+  const done = faces.map(() => false);
+  const chains: LinkedFaces[] = [];
+  const follow = (start: number): void => {
+    const out: BoundaryFace[] = [];
+    let i = start;
+    for (; i >= 0 && !done[i]; i = next[i] as number) {
+      done[i] = true;
+      addFace(out, faces[i] as BoundaryFace);
+    }
+    const closed = i === start;
+    chains.push({ faces: closed ? joinedAround(out) : out, closed });
+  };
+  for (const i of faces.keys()) if (!hasBefore[i] && !done[i]) follow(i);
+  for (const i of faces.keys()) if (!done[i]) follow(i);
+  return chains;
+}
+
+function gap(before: BoundaryFace, after: BoundaryFace): number {
+  return distance(before.b, after.a);
+}
+
+/** Where chains touch in one corner, each keeps to its left, so that none crosses another. */
+function followsFirst(face: BoundaryFace, x: BoundaryFace, y: BoundaryFace): number {
+  return turnInto(face, y) - turnInto(face, x);
+}
+
+function turnInto(before: BoundaryFace, after: BoundaryFace): number {
+  const [u, v] = [minus(before.b, before.a), minus(after.b, after.a)];
+  return Math.atan2(cross(u, v), dot(u, v));
+}
+
+/** Adds a face to its chain: made one with the last when it goes straight on, moved on to its end when drawn a little off. */
+function addFace(chain: BoundaryFace[], face: BoundaryFace): void {
+  const last = chain.at(-1);
+  const from = last ? last.b : face.a;
+  if (last && isOneFace(last, face)) chain[chain.length - 1] = { ...last, b: face.b };
+  else chain.push({ ...face, a: from });
+}
+
+function isOneFace(before: BoundaryFace, after: BoundaryFace): boolean {
+  return before.kind === after.kind && before.of === after.of && Math.abs(turnInto(before, after)) <= STRAIGHT;
+}
+
+/** A closed chain meets itself exactly, and does not start in the middle of a face. */
+function joinedAround(chain: BoundaryFace[]): BoundaryFace[] {
+  const [first, last] = [chain[0] as BoundaryFace, chain.at(-1) as BoundaryFace];
+  if (chain.length > 3 && isOneFace(last, first)) return [{ ...first, a: last.a }, ...chain.slice(1, -1)];
+  return [...chain.slice(0, -1), { ...last, b: first.a }];
+}

@@ -1,0 +1,103 @@
+import type { Point } from '../floorShape.ts';
+import { distance } from '../point.ts';
+import { type Cascades, cascadeAt, isNet, layersOf, partAt } from './cells.ts';
+import type { LineItem } from './floorItems.ts';
+import { type Place, placeIn } from './place.ts';
+import type { Tile, TileGrid } from './tiles.ts';
+import { shareInBox, walk } from './walks.ts';
+
+/*
+ * A crack or joint: how much of it lies in each zone and part.
+ *
+ *      zone 1 |  zone 2
+ *     --------+----\         each leg of the line is walked through the tiles that it crosses
+ *             |     \___
+ */
+export interface LineRun {
+  readonly line: LineItem;
+  readonly tiles: readonly Tile[];
+  /** Metres by zone and part. */
+  lengths: readonly LineLength[];
+}
+
+export interface LineLength {
+  readonly zone: number;
+  readonly part: number;
+  readonly metres: number;
+}
+
+/** A crack drawn along the very edge of the floor, within this, in mm, is on it. */
+const BESIDE_MM = 0.05;
+const OFF_FLOOR = -1;
+/** Zone and part of a place in one number: parts are fewer than this. */
+const PARTS = 1000;
+
+export function newLineRun(line: LineItem, grid: TileGrid): LineRun {
+  const tiles = new Set<Tile>();
+  for (let i = 0; i + 1 < line.path.length; i += 1) {
+    const [a, b] = [line.path[i] as Point, line.path[i + 1] as Point];
+    const box = {
+      minX: Math.min(a[0], b[0]),
+      minY: Math.min(a[1], b[1]),
+      maxX: Math.max(a[0], b[0]),
+      maxY: Math.max(a[1], b[1]),
+    };
+    for (const tile of grid.meeting(box)) tiles.add(tile);
+  }
+  return { line, tiles: [...tiles], lengths: [] };
+}
+
+/** Walks a line again. */
+export function settleLine(run: LineRun, cascades: Cascades): void {
+  const lengths = new Map<number, number>();
+  for (const tile of run.tiles) {
+    if (!tile.edges) continue;
+    const place = placeIn(tile.edges, layersOf(cascades));
+    const ask = (at: Place): number =>
+      isNet(at) ? (at.zone + 1) * PARTS + partAt(at, cascadeAt(at, cascades), cascades, tile.isEdged) : OFF_FLOOR;
+    for (let i = 0; i + 1 < run.line.path.length; i += 1)
+      walkLeg(tile, place, run.line.path[i] as Point, run.line.path[i + 1] as Point, ask, lengths);
+  }
+  run.lengths = [...lengths].map(([key, metres]) => ({ zone: Math.floor(key / PARTS) - 1, part: key % PARTS, metres }));
+}
+
+function walkLeg(
+  tile: Tile,
+  place: Place,
+  a: Point,
+  b: Point,
+  ask: (place: Place) => number,
+  lengths: Map<number, number>,
+): void {
+  const share = shareInBox(a[0], a[1], b[0], b[1], tile.box);
+  if (!share || !tile.edges) return;
+  const metres = distance(a, b) / 1000;
+  const add = (what: number, by: number): void => {
+    if (what !== OFF_FLOOR) lengths.set(what, (lengths.get(what) ?? 0) + by * metres);
+  };
+  for (const { from, to, what } of walk(tile.edges, place, a[0], a[1], b[0], b[1], share, ask)) {
+    add(what, to - from);
+    if (what === OFF_FLOOR)
+      for (const piece of beside(tile, place, a, b, from, to, ask)) add(piece.what, piece.to - piece.from);
+  }
+}
+
+/** What a stretch off the floor has right beside it, first on one side and where there is none on the other. */
+function beside(tile: Tile, place: Place, a: Point, b: Point, from: number, to: number, ask: (place: Place) => number) {
+  const size = distance(a, b);
+  const [dx, dy] = [((b[1] - a[1]) / size) * BESIDE_MM, ((a[0] - b[0]) / size) * BESIDE_MM];
+  const side = (sign: 1 | -1, start: number, end: number) =>
+    tile.edges
+      ? walk(
+          tile.edges,
+          place,
+          a[0] + sign * dx,
+          a[1] + sign * dy,
+          b[0] + sign * dx,
+          b[1] + sign * dy,
+          [start, end],
+          ask,
+        )
+      : [];
+  return side(1, from, to).flatMap((piece) => (piece.what === OFF_FLOOR ? side(-1, piece.from, piece.to) : [piece]));
+}

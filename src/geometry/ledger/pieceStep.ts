@@ -1,0 +1,153 @@
+import type { Box } from '../box.ts';
+import type { Point } from '../floorShape.ts';
+import { NO_ZONE, layersOf, tileCells } from './cells.ts';
+import type { Cluster } from './clusters.ts';
+import { type Edging, lookAlong, settleEdging } from './edging.ts';
+import { tallyFaces } from './faceTally.ts';
+import type { CoverItem, LineItem } from './floorItems.ts';
+import { stripLayer } from './layers.ts';
+import { type LedgerState, type Stale, tilesNear } from './ledgerState.ts';
+import { type LineRun, newLineRun, settleLine } from './lineRuns.ts';
+import type { Outline } from './outline.ts';
+import { placeIn } from './place.ts';
+import { addOutline, tileEdges } from './tileEdges.ts';
+import { type Tile, outlinesIn, replaceGroup } from './tiles.ts';
+import { askAt } from './walks.ts';
+
+/*
+ * Third step: the tiles that changed are put together, their faces looked along, the strips settled, and the ledger
+ * swept; then the lines through them are walked.
+ */
+
+/** Zones and findings: what is laid over the floor. */
+export function coverStep(
+  state: LedgerState,
+  before: readonly CoverItem[],
+  now: readonly CoverItem[],
+  stale: Stale,
+  isMoved: (item: CoverItem) => boolean,
+): void {
+  const [kept, was] = [new Set(now), new Set(before)];
+  const oldOf = new Map(before.filter((item) => !kept.has(item)).map((item) => [item.number, item]));
+  const newOf = new Map(now.filter((item) => !was.has(item)).map((item) => [item.number, item]));
+  const mark = (boxes: readonly Box[]): void => {
+    for (const tile of tilesNear(state, boxes, 0)) stale.pieces.add(tile);
+  };
+  for (const number of new Set([...oldOf.keys(), ...newOf.keys()]))
+    mark(
+      replaceGroup(
+        state.grid,
+        'cover',
+        number,
+        oldOf.get(number)?.outlines ?? [],
+        newOf.get(number)?.outlines ?? [],
+        0,
+      ),
+    );
+  for (const item of now) if (isMoved(item)) mark(item.outlines.map((outline) => outline.box));
+}
+
+export function pieceStep(state: LedgerState, stale: Stale): void {
+  for (const tile of stale.pieces) putTogether(state, tile);
+  faceStep(state, stale);
+  for (const tile of stale.pieces) addStrips(state, tile);
+  for (const tile of stale.pieces)
+    tile.cells = tileCells(tile.edges as NonNullable<Tile['edges']>, state.cascades, tile.isEdged);
+}
+
+/** All but the strips, which follow from it. */
+function putTogether(state: LedgerState, tile: Tile): void {
+  const edged = state.plan.sequences.flatMap((_, cascade) => outlinesIn(tile, `edged ${cascade}`));
+  const reach = tile.reach.flatMap((outline) => outline ?? []);
+  tile.edges = tileEdges(tile.box, [...outlinesIn(tile, 'hard'), ...edged, ...reach, ...outlinesIn(tile, 'cover')]);
+}
+
+function faceStep(state: LedgerState, stale: Stale): void {
+  const looked = new Set<Edging>();
+  const look = new Set([...stale.pieces, ...stale.faces]);
+  for (const tile of look) {
+    if (!tile.edges) putTogether(state, tile);
+    for (const edging of tile.edgings) {
+      lookAlong(edging, tile, tile.edges as NonNullable<Tile['edges']>, state.cascades, state.plan.edges);
+      looked.add(edging);
+    }
+  }
+  for (const [cluster, edging] of state.edgingOf) {
+    if (!looked.has(edging)) continue;
+    settleEdging(edging, cluster, state.plan.edges);
+    state.tallyOf.set(
+      cluster,
+      tallyFaces(edging, state.cascades, state.plan.edges, (at) => zoneAt(state, at)),
+    );
+    placeStrips(state, cluster, edging, stale);
+  }
+}
+
+/** Strips that changed, or a band that was strip all along and is not any more: their tiles are put together again. */
+function placeStrips(state: LedgerState, cluster: Cluster, edging: Edging, stale: Stale): void {
+  const before = state.strips.get(cluster);
+  for (const [cascade, strips] of edging.strips.entries()) {
+    const old = before?.[cascade];
+    const boxes = replaceGroup(state.grid, `strip ${cascade}`, cluster.owner, old ?? [], strips ?? [], 0);
+    const isOther = (old === null || old === undefined) !== (strips === null);
+    const edged = state.bands.get(cluster)?.get(`edged ${cascade}`) ?? [];
+    const all = isOther ? [...boxes, ...edged.map((outline) => outline.box)] : boxes;
+    for (const tile of tilesNear(state, all, 0)) {
+      if (stale.pieces.has(tile)) continue;
+      stale.pieces.add(tile);
+      putTogether(state, tile);
+    }
+    if (strips === null) state.ownStrips.delete(`${cascade} ${cluster.owner}`);
+    else state.ownStrips.add(`${cascade} ${cluster.owner}`);
+  }
+  state.strips.set(cluster, edging.strips);
+}
+
+/** Where some face near a tile has no strip, the strips of all are put in as outlines of their own. */
+function addStrips(state: LedgerState, tile: Tile): void {
+  const edges = tile.edges as NonNullable<Tile['edges']>;
+  tile.isEdged = state.plan.sequences.map((_, cascade) => {
+    const groups = tile.slots.get(`edged ${cascade}`) ?? [];
+    const hasOwn = (owner: number): boolean => state.ownStrips.has(`${cascade} ${owner}`);
+    if (!groups.some(({ owner }) => hasOwn(owner))) return true;
+    const layer = stripLayer(cascade);
+    const own = new Map((tile.slots.get(`strip ${cascade}`) ?? []).map((group) => [group.owner, group.outlines]));
+    for (const { owner, outlines } of groups) {
+      const strips = hasOwn(owner)
+        ? (own.get(owner) ?? [])
+        : outlines.map((outline): Outline => ({ ...outline, layer }));
+      for (const strip of strips) addOutline(edges, strip);
+    }
+    return false;
+  });
+}
+
+function zoneAt(state: LedgerState, [x, y]: Point): number {
+  const tile = state.grid.tileAt(x, y);
+  if (!tile?.edges) return NO_ZONE;
+  return askAt(tile.edges, placeIn(tile.edges, layersOf(state.cascades)), x, y, (place) => place.zone);
+}
+
+/** Lines that changed, and those through tiles that did. */
+export function lineStep(state: LedgerState, before: readonly LineItem[], stale: Stale): void {
+  const now = new Set(state.items.lines);
+  for (const line of before) {
+    const run = state.runOf.get(line);
+    if (now.has(line) || !run) continue;
+    for (const tile of run.tiles) tile.lines.delete(run);
+    state.runOf.delete(line);
+  }
+  const asked = new Set<LineRun>();
+  for (const line of state.items.lines) {
+    if (state.runOf.has(line)) continue;
+    const run = newLineRun(line, state.grid);
+    state.runOf.set(line, run);
+    for (const tile of run.tiles) tile.lines.add(run);
+    asked.add(run);
+  }
+  for (const tile of stale.pieces) for (const run of tile.lines) asked.add(run);
+  for (const run of asked) {
+    for (const tile of run.tiles) if (!tile.edges) putTogether(state, tile);
+    settleLine(run, state.cascades);
+  }
+}

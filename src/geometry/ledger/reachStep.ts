@@ -1,0 +1,108 @@
+import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
+import { boxesMeet, grownBox } from '../box.ts';
+import { blockedEntrance, waysOf } from '../ways.ts';
+import { isNet } from './cells.ts';
+import { pathFault } from './floorItems.ts';
+import { WALL_GAP } from './layers.ts';
+import type { LedgerState, Stale } from './ledgerState.ts';
+import { placeIn } from './place.ts';
+import {
+  type EnteredAt,
+  type MachineAt,
+  ON_EDGE_MM,
+  enteredRooms,
+  facesIn,
+  findRooms,
+  reachIn,
+  roomsAt,
+} from './reach.ts';
+import { tileEdges } from './tileEdges.ts';
+import { type Tile, outlinesIn } from './tiles.ts';
+import { askAt } from './walks.ts';
+
+/*
+ * Second step: for each machine the rooms of the tiles that changed, which of all rooms it gets to, and what its head
+ * covers there. A tile whose own floor did not change is done again when one of its rooms was opened or cut off.
+ */
+export function reachStep(state: LedgerState, shape: FloorShape, stale: Stale): GeometryFault[] {
+  const { entrances, faults } = usableEntrances(state, shape);
+  for (const machine of state.plan.machines) {
+    for (const tile of stale.rooms) tile.rooms[machine.number] = findRooms(tile, machine);
+    const entered = enteredRooms(state.grid, machine, entrances && enteredAt(state, shape, machine, entrances));
+    for (const [i, tile] of state.grid.tiles.entries()) {
+      const reached = entered[i] ?? [];
+      const isSame = sameFlags(tile.reached[machine.number], reached);
+      if (isSame && !stale.rooms.has(tile)) continue;
+      tile.reached[machine.number] = reached;
+      tile.reach[machine.number] = reachIn(tile, machine);
+      stale.pieces.add(tile);
+    }
+  }
+  return faults;
+}
+
+function sameFlags(a: readonly boolean[] | undefined, b: readonly boolean[]): boolean {
+  return a !== undefined && a.length === b.length && a.every((flag, i) => flag === b[i]);
+}
+
+type Entrance = FloorShape['entrances'][number];
+
+/** Entrances on the floor; null when there is none, so that every room counts. */
+function usableEntrances(
+  state: LedgerState,
+  shape: FloorShape,
+): { entrances: readonly Entrance[] | null; faults: GeometryFault[] } {
+  const faults: GeometryFault[] = [];
+  const entrances = shape.entrances.filter((entrance) => {
+    const bad = pathFault([entrance.at, [0, 0]]);
+    if (bad) faults.push({ record: entrance.id, ...bad });
+    else if (!isOnFloor(state, moved(entrance.at, state.memory.origin)))
+      faults.push({ record: entrance.id, code: 'entranceOutsideSlab', at: entrance.at });
+    else return true;
+    return false;
+  });
+  return { entrances: entrances.length > 0 ? entrances : null, faults };
+}
+
+function moved([x, y]: Point, origin: Point): Point {
+  return [x - origin[0], y - origin[1]];
+}
+
+/** On net floor, or as near to it as an entrance drawn on the outline is. */
+function isOnFloor(state: LedgerState, [x, y]: Point): boolean {
+  const near = [0, ON_EDGE_MM, -ON_EDGE_MM].flatMap((dx) =>
+    [0, ON_EDGE_MM, -ON_EDGE_MM].map((dy): Point => [x + dx * 0.7, y + dy * 0.7]),
+  );
+  return near.some((at) => isNetAt(state.grid.tileAt(at[0], at[1]), at));
+}
+
+function isNetAt(tile: Tile | null, [x, y]: Point): boolean {
+  if (!tile) return false;
+  const edges = tileEdges(tile.box, outlinesIn(tile, 'hard'));
+  return askAt(edges, placeIn(edges, WALL_GAP + 1), x, y, isNet);
+}
+
+function enteredAt(
+  state: LedgerState,
+  shape: FloorShape,
+  machine: MachineAt,
+  entrances: readonly Entrance[],
+): EnteredAt[] {
+  const ways = waysOf(shape);
+  const clusters = [...state.bands.keys()];
+  return entrances.flatMap((entrance) => {
+    if (blockedEntrance(entrance, machine.shape, ways)) return [];
+    const at = moved(entrance.at, state.memory.origin);
+    const here = grownBox({ minX: at[0], minY: at[1], maxX: at[0], maxY: at[1] }, ON_EDGE_MM);
+    const nearby = clusters.filter((cluster) => cluster.items.some((item) => boxesMeet(here, item.box)));
+    const runEdges = nearby.flatMap((cluster) => cluster.faces.runEdges);
+    return roomsAt(at, machine, state.grid, runEdges, (box) =>
+      facesIn(
+        clusters
+          .filter((cluster) => cluster.items.some((item) => boxesMeet(box, item.box)))
+          .flatMap((cluster) => cluster.faces.chains.flatMap((chain) => chain.faces)),
+        box,
+      ),
+    );
+  });
+}

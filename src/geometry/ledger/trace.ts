@@ -1,0 +1,158 @@
+import type { Box } from '../box.ts';
+import { type Edge, xAt } from './edge.ts';
+
+/*
+ * The outline of a part of the floor, put together while the sweep goes by.
+ *
+ *        _____          In each slab the part lies between a side where it begins and one where it ends. A side that
+ *       |     |__       goes on is one piece; where sides stop or start at a height, what is left over there are the
+ *       |        |      ends of level pieces: sorted by x they pair off, because a level piece is where the part
+ *       |________|      is on one side of the height and not on the other.
+ *
+ * Pieces are told in the direction that has the part on the left (from x towards y it turns to the left).
+ */
+export interface TracedPiece {
+  readonly fromX: number;
+  readonly fromY: number;
+  readonly toX: number;
+  readonly toY: number;
+  /** The edge it lies on; null for a level piece. */
+  readonly edge: Edge | null;
+}
+
+export type TracedLoop = readonly TracedPiece[];
+
+export interface Tracer {
+  /** Sides of the part in one slab, from left to right: begins, ends, begins, ends ... */
+  slab(bottom: number, top: number, sides: readonly Edge[]): void;
+  loops(): TracedLoop[];
+}
+
+/** One side from where it starts to where it stops; a side where the part begins is walked downwards. */
+interface Run {
+  readonly edge: Edge;
+  readonly begins: boolean;
+  readonly lo: number;
+  readonly loX: number;
+  hi: number;
+  hiX: number;
+  /** The run that the walk goes on with. */
+  next: Run | null;
+}
+
+/** An end of a run at the height between two slabs. */
+interface LooseEnd {
+  readonly run: Run;
+  readonly x: number;
+  /** The walk comes out of the run here; else it goes into it. */
+  readonly out: boolean;
+}
+
+export function tracer(box: Box): Tracer {
+  const runs: Run[] = [];
+  let open: Run[] = [];
+  let height = Number.NaN;
+
+  function slab(bottom: number, top: number, sides: readonly Edge[]): void {
+    if (bottom !== height) close();
+    if (!goesOnAsBefore(open, sides)) change(bottom, sides);
+    height = top;
+  }
+
+  function change(bottom: number, sides: readonly Edge[]): void {
+    const going: Run[] = [];
+    const loose: LooseEnd[] = [];
+    for (const [i, edge] of sides.entries()) {
+      const begins = i % 2 === 0;
+      const known = open.find((run) => run.edge === edge && run.begins === begins);
+      const run = known ?? startRun(edge, begins, bottom);
+      if (!known) loose.push({ run, x: run.loX, out: begins });
+      going.push(run);
+    }
+    for (const run of open) if (!going.includes(run)) loose.push(stopRun(run, bottom));
+    pairOff(loose);
+    open = going;
+  }
+
+  function startRun(edge: Edge, begins: boolean, y: number): Run {
+    const run: Run = { edge, begins, lo: y, loX: xIn(edge, y), hi: y, hiX: 0, next: null };
+    runs.push(run);
+    return run;
+  }
+
+  function stopRun(run: Run, y: number): LooseEnd {
+    run.hi = y;
+    run.hiX = xIn(run.edge, y);
+    return { run, x: run.hiX, out: !run.begins };
+  }
+
+  function xIn(edge: Edge, y: number): number {
+    return Math.min(box.maxX, Math.max(box.minX, xAt(edge, y)));
+  }
+
+  function close(): void {
+    pairOff(open.map((run) => stopRun(run, height)));
+    open = [];
+  }
+
+  return {
+    slab,
+    loops() {
+      close();
+      return loopsOf(runs);
+    },
+  };
+}
+
+function goesOnAsBefore(open: readonly Run[], sides: readonly Edge[]): boolean {
+  return open.length === sides.length && open.every((run, i) => run.edge === sides[i]);
+}
+
+/** Each way out goes on into the nearest way in; where several meet in one point any pairing closes, so the last open one is taken. */
+function pairOff(loose: LooseEnd[]): void {
+  loose.sort((a, b) => a.x - b.x);
+  const waiting: LooseEnd[] = [];
+  for (const end of loose) {
+    const last = waiting.at(-1);
+    if (!last || last.out === end.out) {
+      waiting.push(end);
+      continue;
+    }
+    waiting.pop();
+    if (last.out) last.run.next = end.run;
+    else end.run.next = last.run;
+  }
+}
+
+function loopsOf(runs: readonly Run[]): TracedLoop[] {
+  const done = new Set<Run>();
+  const loops: TracedLoop[] = [];
+  for (const first of runs) {
+    if (done.has(first)) continue;
+    const pieces: TracedPiece[] = [];
+    for (let run: Run | null = first; run && !done.has(run); run = run.next) {
+      done.add(run);
+      const piece = pieceOf(run);
+      addLevel(pieces, piece);
+      pieces.push(piece);
+    }
+    const start = pieces[0] as TracedPiece;
+    addLevel(pieces, start);
+    loops.push(pieces);
+  }
+  return loops;
+}
+
+function pieceOf({ edge, begins, lo, loX, hi, hiX }: Run): TracedPiece {
+  return begins
+    ? { fromX: hiX, fromY: hi, toX: loX, toY: lo, edge }
+    : { fromX: loX, fromY: lo, toX: hiX, toY: hi, edge };
+}
+
+/** The level piece from where the walk is to where the next piece starts, if there is any way to go. */
+function addLevel(pieces: TracedPiece[], next: TracedPiece): void {
+  const last = pieces.at(-1);
+  if (last && (last.toX !== next.fromX || last.toY !== next.fromY)) {
+    pieces.push({ fromX: last.toX, fromY: last.toY, toX: next.fromX, toY: next.fromY, edge: null });
+  }
+}
