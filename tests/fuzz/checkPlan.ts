@@ -8,6 +8,7 @@ import { GROWTHS } from './growing.ts';
 import { brokenLaws, difference } from './laws.ts';
 import { planOf } from './plan.ts';
 import { SAME_SHARE } from './tolerances.ts';
+import { undecidedLines } from './undecidedLines.ts';
 import { VARIANTS } from './variants.ts';
 import { outsideFaults } from './votes.ts';
 
@@ -35,7 +36,7 @@ const sameFloor: Turn[] = Object.entries(VARIANTS).map(([name, variant]) => ({
     const drawn = variant(shape, dice);
     if (!drawn) return null;
     const before = drawn.before ? measured(drawn.before) : measure;
-    return difference(before, measured(drawn.after), SAME_SHARE);
+    return difference(before, measured(drawn.after), SAME_SHARE, undecidedLines(shape));
   },
 }));
 

@@ -130,6 +130,43 @@ const zonesGone: Growth = {
     apart('faces', facesM(before), facesM(after), LENGTH_SHARE * facesM(before) + NOTHING_M),
 };
 
+/** The same crew everywhere, with nothing on the floor's plan that bars it. */
+function everywhere(shape: FloorShape, machine: MachineShape): FloorShape {
+  const bare = soleMachine(shape);
+  return {
+    ...bare,
+    slabs: shape.slabs.map((slab) => ({ ...slab, passages: slab.passages.map(() => null) })),
+    walls: shape.walls.map((wall) => ({
+      ...wall,
+      gaps: wall.gaps.map((gap) => ({ ...gap, passage: { ...gap.passage, widthMm: 1e6, heightMm: null } })),
+    })),
+    zones: bare.zones.map((zone) => ({ ...zone, machine: machine.id })),
+    restMachine: machine.id,
+    machines: [machine],
+  };
+}
+
+const NO_CLEARANCE = { wall: 0, obstruction: 0, drop: 0, stop: 0 };
+
+function bareMachine(headRadiusMm: number): MachineShape {
+  return { id: 'bare', headRadiusMm, clearanceMm: NO_CLEARANCE, lapMm: 0, passageMm: 2 * headRadiusMm, heightMm: 0 };
+}
+
+/** A head of no size that is kept off nothing: all floor is field. */
+const pointMachine: Growth = {
+  prepare: (shape) => everywhere(shape, bareMachine(0)),
+  change: (shape) => shape,
+  fault: (before) => apart('field of a point', partsOfFloor(before).fieldM2, before.netM2, slackOf(before, SAME_SHARE)),
+};
+
+/** No clearance and no lap: no strip at all. */
+const noClearance: Growth = {
+  prepare: (shape) => everywhere(shape, bareMachine(250)),
+  change: (shape) => shape,
+  fault: (before) =>
+    partsOfFloor(before).stripM2 === 0 ? null : `strip ${partsOfFloor(before).stripM2} without clearance`,
+};
+
 function facesM(measure: Numbers): number {
   return sum(measure.zones, ({ faces }) => faces.wall + faces.obstruction + faces.drop + faces.stop + faces.hidden);
 }
@@ -150,7 +187,12 @@ function sameTogether(
   return null;
 }
 
-export const GROWTHS = { widerHead, furtherOff, moreLap, oneMoreColumn, zonesGone } as const satisfies Record<
-  string,
-  Growth
->;
+export const GROWTHS = {
+  widerHead,
+  furtherOff,
+  moreLap,
+  oneMoreColumn,
+  zonesGone,
+  pointMachine,
+  noClearance,
+} as const satisfies Record<string, Growth>;

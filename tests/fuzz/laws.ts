@@ -201,8 +201,15 @@ export function brokenLaws(measure: Numbers, shape: FloorShape): string[] {
   });
 }
 
-/** Where two answers for the same floor differ, or null. Lengths get a share of themselves. */
-export function difference(a: Numbers, b: Numbers, share: number): string | null {
+/** Where two answers for the same floor differ, or null; but for the lines of `undecided`. */
+export function difference(
+  a: Numbers,
+  b: Numbers,
+  share: number,
+  undecided: ReadonlySet<string> = new Set(),
+): string | null {
+  const decided = (lengths: ByName): ByName =>
+    Object.fromEntries(Object.entries(lengths).filter(([id]) => !undecided.has(id)));
   const slackM2 = slackOf(a, share);
   const whole =
     apart('net', a.netM2, b.netM2, slackM2) ?? apart('gross', a.grossM2, b.grossM2, share * a.grossM2 + NOTHING_M2);
@@ -216,7 +223,7 @@ export function difference(a: Numbers, b: Numbers, share: number): string | null
     }
     const fault =
       recordDifference(`${zone.id} finding`, zone.findingM2, other.findingM2, slackM2) ??
-      lengthDifference(`${zone.id} line`, zone.lengthM, other.lengthM) ??
+      lengthDifference(`${zone.id} line`, decided(zone.lengthM), decided(other.lengthM)) ??
       lengthDifference(`${zone.id} faces`, { ...zone.faces }, { ...other.faces });
     if (fault) return fault;
   }

@@ -6,7 +6,7 @@ import { outlined } from './engine.ts';
 import { brokenLaws, difference, partsFault, partsOfFloor } from './laws.ts';
 import { sampledFaults } from './sampler.ts';
 import { SAME_SHARE, SUM_SHARE } from './tolerances.ts';
-import { loadOracles, oracleVerdict } from './oracleVotes.ts';
+import { loadOracles, oracleVerdict, plainOf } from './oracleVotes.ts';
 import { slowAreas } from './slowAreas.ts';
 import { outlineFaults, outsideFaults, slowFaults } from './votes.ts';
 
@@ -104,10 +104,11 @@ describe('the other ways are red', () => {
       ),
     ).toHaveLength(1);
   });
-  it('the oracles, who agree, for a column that they never saw', () => {
-    const without = oracles.map((oracle) => ({ ...oracle, answer: () => oracle.answer({ ...SHAPE, solids: [] }) }));
+  it('the oracles, who agree, for a pit that only they see', () => {
+    const pit = { ...SHAPE, solids: [column('pit', 8_000, 1_000, 4_000)] };
+    const others = oracles.map((oracle) => ({ ...oracle, answer: () => oracle.answer(plainOf(pit, 0)) }));
     expect(oracleVerdict(SHAPE, [], oracles)).toEqual({ faults: [], disagreements: 0 });
-    expect(oracleVerdict(SHAPE, [], without).faults[0]).toMatch(/net/u);
+    expect(oracleVerdict(SHAPE, [], others).faults[0]).toMatch(/net/u);
   });
   const points = (wrong: FloorMeasure): string[] => sampledFaults(SHAPE, wrong, diceOf('planted', 2), 400);
   it('the points, for strip told as field, field told as tight, and floor told as none', () => {

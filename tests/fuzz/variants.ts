@@ -1,4 +1,5 @@
 import type { FaceKind, FloorShape, Passage, Point, Ring, SlabShape } from '../../src/geometry/floorShape.ts';
+import { turned } from '../support/floors.ts';
 import { mapped } from '../support/randomFloors.ts';
 import type { Dice } from './dice.ts';
 
@@ -89,7 +90,17 @@ const columnAgain: Variant = (shape, dice) => {
   return again.length > 0 ? { after: { ...shape, solids: [...shape.solids, ...again] } } : null;
 };
 
-/** A zone cut in two along x, both with the same crew, is not compared zone by zone: see zonesGone in growing.ts. */
+/** Exact in floats, unlike a turn by another angle. */
+const quarterTurned: Variant = (shape) => ({ after: mapped(shape, ([x, y]) => [-y, x]) });
+const mirrored: Variant = (shape) => ({ after: mapped(shape, ([x, y]) => [-x, y]) });
+
+/** Every corner gets a rounding of its own: what lay on one line lies beside it by 1e-12 mm. */
+const turnedAnyWay: Variant = (shape, dice) => {
+  const angle = dice.between(0.1, 3);
+  return { after: mapped(shape, (at) => turned(at, angle)) };
+};
+
+/** A zone somewhere else. */
 const emptyZone: Variant = (shape) => {
   const ring: Ring = [
     [-9e6, -9e6],
@@ -120,5 +131,8 @@ export const VARIANTS = {
   otherOrder,
   splitEdges,
   columnAgain,
+  quarterTurned,
+  mirrored,
+  turnedAnyWay,
   emptyZone,
 } as const satisfies Record<string, Variant>;
