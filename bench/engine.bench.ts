@@ -4,7 +4,7 @@ import { type Edit, EDITS } from './edits.ts';
 import { type Answers, difference, ownAnswers } from './engineAnswers.ts';
 import { floorEngine } from './floorEngine.ts';
 import { memoryUsedMb } from './memoryUsed.ts';
-import { type Timing, timed, timingOf } from './timed.ts';
+import { type Timing, raced, timed, timingOf } from './timed.ts';
 import { type WorldName, world } from './worlds.ts';
 
 /**
@@ -29,8 +29,7 @@ export async function run(print: Print): Promise<void> {
     perM2.push(`${which} ${((own.medianMs * 1000) / netM2).toFixed(1)}`);
     editTimes(shape, print);
     if (which === 'W3') printMemory(shape, print);
-    // oxlint-disable-next-line no-await-in-loop
-    await compare(which, shape, own, libraries, print);
+    compare(which, shape, libraries, print);
   }
   print(`growth, thousandths of a ms a m2: ${perM2.join(', ')}`);
 }
@@ -83,30 +82,24 @@ function printMemory(shape: FloorShape, print: Print): void {
   print(`  memory kept for edits ${(after - before).toFixed(0)} MB, for ${totals.zones.length} zones`);
 }
 
-async function compare(
-  which: WorldName,
-  shape: FloorShape,
-  own: Timing,
-  libraries: readonly Baseline[],
-  print: Print,
-): Promise<void> {
+/** Each library and our engine turn by turn. */
+function compare(which: WorldName, shape: FloorShape, libraries: readonly Baseline[], print: Print): void {
+  const howOften = { least: which === 'W3' ? 2 : 3, most: 15, budgetMs: 4000, warmUps: which === 'W3' ? 0 : 1 };
   const ours = ownAnswers(floorEngine.full(shape));
   for (const library of libraries) {
     if (which === 'W3' && library.isSlow) {
       print(`  ${library.name}: left out, it takes minutes here`);
       continue;
     }
-    let answers: Answers | null = null;
-    // oxlint-disable-next-line no-await-in-loop
-    const timing = await timed(() => (answers = library.full(shape)), {
-      least: which === 'W3' ? 2 : 3,
-      budgetMs: 3000,
-      warmUps: which === 'W3' ? 0 : 1,
-    });
-    const ratio = (timing.medianMs / own.medianMs).toFixed(1).padStart(6);
+    let answers: Answers = ours;
+    const full = (): void => {
+      answers = library.full(shape);
+    };
+    const { one, other } = raced(() => floorEngine.full(shape), full, howOften);
+    const ratio = (other.medianMs / one.medianMs).toFixed(1).padStart(6);
     const ways = library.looksForWaysIn ? '' : ', looks for no way in';
-    print(`  ${library.name.padEnd(20)}  ${shown(timing)}, ${ratio} times ours${ways}`);
-    if (answers) print(`    ${agreement(ours, answers)}`);
+    print(`  ${library.name.padEnd(20)}  ${shown(other)}, ${ratio} times ours${ways}`);
+    print(`    ${agreement(ours, answers)}`);
   }
 }
 
@@ -120,7 +113,7 @@ function agreement(ours: Answers, answers: Answers): string {
     ['cracks', apart.lineNetM],
     ['cracks in field', apart.lineFieldM],
   ] as const;
-  return `apart from ours, of the floor: ${parts.map(([what, share]) => `${what} ${share.toExponential(0)}`).join(', ')}`;
+  return `apart from ours, of the floor: ${parts.map(([what, share]) => `${what} ${Number.isNaN(share) ? 'not told' : share.toExponential(0)}`).join(', ')}`;
 }
 
 function shown({ medianMs, p95Ms, runs }: Timing): string {

@@ -43,21 +43,28 @@ export function noAnswers(): Answers {
   };
 }
 
-/** Our own answers in the same terms. Parts of findings and lines are there when the engine gives them. */
+/** Our own answers in the same terms; NaN for parts of findings and lines that the engine does not tell. */
 export function ownAnswers(totals: FloorTotals): Answers {
   const answers = noAnswers();
   for (const zone of totals.zones) {
-    const sum = answers.zone(zone.id);
-    Object.assign(sum, { netM2: zone.netM2, fieldM2: zone.fieldM2, stripM2: zone.stripM2 });
-    sum.findingNetM2 = added(Object.values(zone.findingM2));
-    sum.lineNetM = added(Object.values(zone.lengthM));
-    const lines = Object.values(zone.lineParts ?? {});
-    sum.lineFieldM = added(lines.map((line) => line.fieldM));
-    sum.lineStripM = added(lines.map((line) => line.stripM));
-    const findings = zone.findingParts ?? [];
+    const { lineParts, findingParts } = zone;
+    const lines = lineParts ? Object.values(lineParts) : [{ fieldM: NaN, stripM: NaN }];
     // A part where two findings lie over each other counts for both.
-    sum.findingFieldM2 = added(findings.map((part) => part.fieldM2 * part.findings.length));
-    sum.findingStripM2 = added(findings.map((part) => part.stripM2 * part.findings.length));
+    const findings = findingParts?.map(({ findings: ids, fieldM2, stripM2 }) => ({
+      fieldM2: fieldM2 * ids.length,
+      stripM2: stripM2 * ids.length,
+    })) ?? [{ fieldM2: NaN, stripM2: NaN }];
+    Object.assign(answers.zone(zone.id), {
+      netM2: zone.netM2,
+      fieldM2: zone.fieldM2,
+      stripM2: zone.stripM2,
+      findingNetM2: added(Object.values(zone.findingM2)),
+      findingFieldM2: added(findings.map((part) => part.fieldM2)),
+      findingStripM2: added(findings.map((part) => part.stripM2)),
+      lineNetM: added(Object.values(zone.lengthM)),
+      lineFieldM: added(lines.map((line) => line.fieldM)),
+      lineStripM: added(lines.map((line) => line.stripM)),
+    });
   }
   return answers;
 }

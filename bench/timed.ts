@@ -36,6 +36,30 @@ export async function timed(run: () => unknown, howOften: Partial<HowOften> = {}
   return timingOf(times);
 }
 
+/** Two things timed turn by turn, so that whatever else slows the machine slows both. */
+export function raced(
+  one: () => unknown,
+  other: () => unknown,
+  howOften: HowOften,
+): { readonly one: Timing; readonly other: Timing } {
+  const times = { one: [] as number[], other: [] as number[] };
+  const stopAt = performance.now() + howOften.budgetMs;
+  for (let turn = -howOften.warmUps; turn < howOften.most; turn += 1) {
+    if (turn >= howOften.least && performance.now() > stopAt) break;
+    const [oneMs, otherMs] = [duration(one), duration(other)];
+    if (turn < 0) continue;
+    times.one.push(oneMs);
+    times.other.push(otherMs);
+  }
+  return { one: timingOf(times.one), other: timingOf(times.other) };
+}
+
+function duration(run: () => unknown): number {
+  const start = performance.now();
+  run();
+  return performance.now() - start;
+}
+
 export function timingOf(times: readonly number[]): Timing {
   const sorted = times.toSorted((a, b) => a - b);
   const at = (share: number): number => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? NaN;

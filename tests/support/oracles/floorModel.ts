@@ -86,9 +86,9 @@ export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorPart
   return { net, raw, band, field: sets.subtract(raw, band) };
 }
 
-/** What rings cover: in one step when none crosses itself. */
+/** What rings cover: in one step when none crosses itself. Fewer than three corners cover nothing. */
 export function filled<S>(items: readonly { readonly ring: Ring }[], sets: PlaneSets<S>): S {
-  const rings = items.map((item) => item.ring);
+  const rings = items.map((item) => item.ring).filter((ring) => ring.length > 2);
   return rings.every(isSimple) ? sets.cover(rings) : sets.union(rings.map((ring) => sets.fill(ring)));
 }
 
@@ -96,7 +96,7 @@ function bodySets<S>(shape: FloorShape, sets: PlaneSets<S>): S[] {
   const whole = shape.walls.filter((wall) => wall.gaps.length === 0).map((wall) => ({ ring: wall.body }));
   const pierced = shape.walls
     .filter((wall) => wall.gaps.length > 0)
-    .map((wall) => sets.subtract(sets.fill(wall.body), filled(wall.gaps, sets)));
+    .map((wall) => sets.subtract(filled([{ ring: wall.body }], sets), filled(wall.gaps, sets)));
   const solids = shape.solids.filter((solid) => solid.solid);
   return [filled([...solids, ...whole], sets), ...pierced];
 }
@@ -113,7 +113,7 @@ function blockedWays(shape: FloorShape, machine: MachineShape): { readonly ring:
 
 /** Each zone without those on top of it, and what is left of the floor. */
 function zoneSets<S>(shape: FloorShape, net: S, sets: PlaneSets<S>): { readonly id: string; readonly set: S }[] {
-  const whole = shape.zones.map((zone) => sets.fill(zone.ring));
+  const whole = shape.zones.map((zone) => filled([zone], sets));
   const seen = shape.zones.map(({ id }, i) => ({
     id,
     set: sets.subtract(whole[i] as S, sets.union(whole.slice(i + 1))),

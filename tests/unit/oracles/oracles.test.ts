@@ -110,6 +110,30 @@ describe.each(oracles)('$name', (oracle) => {
     expect(oracle.answer(floorOf([slab(ring)], plain)).netM2 * 1e6).toBeCloseTo(net, -1);
   });
 
+  test.each<readonly [what: string, ring: Ring]>([
+    ['no corner', []],
+    ['one corner', [[0, 0]]],
+    [
+      'two corners',
+      [
+        [0, 0],
+        [9000, 0],
+      ],
+    ],
+    [
+      'corners on one line',
+      [
+        [0, 0],
+        [9000, 0],
+        [5000, 0],
+      ],
+    ],
+  ])('finds no floor in a ring of %s, and nothing to take from one', (_what, ring) => {
+    expect(oracle.answer(floorOf([slab(ring)], plain)).netM2).toBe(0);
+    const floor = floorOf([slab(square)], plain, { solids: [{ id: 'b', ring, solid: true }] });
+    expect(oracle.answer(floor).bandM2 * 1e6).toBeCloseTo(roomBand(8000, 6000), 1);
+  });
+
   test('gives zones and rest that add up to the floor', () => {
     const answers = oracle.answer(world('W1'));
     expectSum(answers);
