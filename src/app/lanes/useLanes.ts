@@ -43,7 +43,10 @@ export function useZoneLanes(zone: ZoneId | null): ZoneLanes {
     // oxlint-disable-next-line react-hooks/exhaustive-deps
   }, [asks, zone, found]);
   if (now && now.passes !== last.passes && (now.passes.length > 0 || last.passes.length > 0)) setLast(now);
-  return { passes: now?.passes ?? (last.zone === zone ? last.passes : NONE), stale: now === null };
+  return {
+    passes: now?.passes ?? (last.zone === zone ? last.passes : NONE),
+    stale: now === null || (zone !== null && !takeoff),
+  };
 }
 
 /** The lanes behind a line of machine hours and the hours they come to, for the second opinion; null while there are none. */
@@ -67,6 +70,7 @@ export function useLanesShown(): LanesShown | null {
   return useMemo(() => {
     if (!isOn || !zone) return null;
     const first = passes.filter(({ ask }, i) => passes.findIndex((other) => other.ask.field === ask.field) === i);
-    return { zone: zone.id, plans: first.flatMap(({ plan }) => plan ?? []), isOld: stale || preview };
+    const plans = first.flatMap(({ plan }) => plan ?? []);
+    return plans.length > 0 ? { zone: zone.id, plans, isOld: stale || preview } : null;
   }, [isOn, zone, passes, stale, preview]);
 }
