@@ -18,7 +18,8 @@ export async function importBundled(entry) {
     configFile: false,
     logLevel: 'error',
     publicDir: false,
-    ssr: { noExternal: true },
+    // What drives a browser or builds the app finds its own files beside itself.
+    ssr: { noExternal: true, external: ['playwright', 'vite'] },
     build: {
       ssr: join(ROOT, entry),
       outDir,

@@ -8,7 +8,7 @@ import { EmptyState } from '../parts/EmptyState.tsx';
 import { useDoc, useFloor } from '../plan.ts';
 import { arm, useSession } from '../session.ts';
 import { jobText } from '../../words/jobWords.ts';
-import { floorItems } from './floorItems.ts';
+import { floorCount } from './floorItems.ts';
 import { addPage, PAGE_TYPES } from './page/addPage.ts';
 
 /** A floor with nothing on it asks the one question that decides how to begin. */
@@ -19,8 +19,7 @@ export function EmptyFloor(): ReactElement | null {
   const layout = useLayout();
   const onPhone = layout === 'phone' || layout === 'phoneWide';
   const empty = useDoc(
-    (doc) =>
-      floor !== null && onFloor(doc, 'page', floor.id).length === 0 && floorItems(doc, floor.id, 'metric').length === 0,
+    (doc) => floor !== null && onFloor(doc, 'page', floor.id).length === 0 && floorCount(doc, floor.id) === 0,
   );
   if (!empty || tool !== 'pick') return null;
   const plan = (

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState, type KeyboardEvent, type ReactElement } from 'react';
+import { useEffect, useMemo, useRef, useState, type KeyboardEvent, type ReactElement, type ReactNode } from 'react';
 import css from './ItemList.module.css';
 import type { Point } from '../../geometry/floorShape.ts';
 import type { RecordId } from '../../model/cell.ts';
@@ -14,6 +14,7 @@ import { pick, session, useSession } from '../session.ts';
 import { surveyText } from '../../words/surveyWords.ts';
 import { floorItems } from './floorItems.ts';
 import { itemLine, type ItemLine } from './itemLine.ts';
+import { ItemRows } from './ItemRows.tsx';
 import { removePicked } from './removePicked.ts';
 
 const STEPS: Readonly<Record<string, Point>> = {
@@ -59,8 +60,9 @@ function NoCracks({ floor }: { readonly floor: Held<'floor'> }): ReactElement {
 /** Where a row was removed the next one takes the focus, so that the keyboard goes on from there. */
 function focusRow(list: Element | null, index: number): void {
   requestAnimationFrame(() => {
-    const row = list?.children[Math.min(index, list.children.length - 1)];
-    row?.querySelector('button')?.focus();
+    const rows = Array.from(list?.querySelectorAll('[role="listitem"]') ?? []);
+    const after = rows.find((row) => Number(row.getAttribute('aria-posinset')) === index + 1);
+    (after ?? rows.at(-1))?.querySelector('button')?.focus();
   });
 }
 
@@ -89,7 +91,7 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
       const words = `${line.tag} ${line.words}`;
       if (!removePicked()) return;
       setSaid(surveyText.removed(words));
-      focusRow(event.currentTarget.closest('ul'), lines.indexOf(line));
+      focusRow(event.currentTarget.closest('[role="list"]'), lines.indexOf(line));
     } else if (event.key === 'Enter' && !event.shiftKey) {
       event.preventDefault();
       onPick(line, false);
@@ -106,7 +108,25 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
     const was = session().picked;
     pick(was.includes(line.id) ? was.filter((id) => id !== line.id) : [...was, line.id]);
   }
-  const list = useRef<HTMLUListElement>(null);
+  function rowOf(line: ItemLine | undefined): ReactNode {
+    if (!line) return null;
+    return (
+      <Row
+        key={`${line.id} ${line.edge ?? ''}`}
+        tag={line.tag}
+        words={line.words}
+        figure={line.figure}
+        picked={samePick(line, picked, edges)}
+        onPick={(shift) => onPick(line, shift)}
+        onFocus={() => {
+          // A press brings its own pick; only the keyboard picks by focus.
+          if (document.activeElement?.matches(':focus-visible')) onPick(line, false);
+        }}
+        onKeyDown={(event) => onKeyDown(event, line)}
+      />
+    );
+  }
+  const list = useRef<HTMLDivElement>(null);
   // What was picked on the plan is in sight in its list too.
   useEffect(() => {
     if (picked.length + edges.length === 0) return;
@@ -115,24 +135,13 @@ export function ItemList({ only }: { readonly only?: string }): ReactElement {
   return (
     <>
       {all.length === 0 && <EmptyState title={surveyText.noItems} sentence={surveyText.noItemsHelp} />}
-      <ul className={css.list} ref={list}>
-        {lines.map((line) => (
-          <li key={`${line.id} ${line.edge ?? ''}`}>
-            <Row
-              tag={line.tag}
-              words={line.words}
-              figure={line.figure}
-              picked={samePick(line, picked, edges)}
-              onPick={(shift) => onPick(line, shift)}
-              onFocus={() => {
-                // A press brings its own pick; only the keyboard picks by focus.
-                if (document.activeElement?.matches(':focus-visible')) onPick(line, false);
-              }}
-              onKeyDown={(event) => onKeyDown(event, line)}
-            />
-          </li>
-        ))}
-      </ul>
+      <div role="list" className={css.list} ref={list}>
+        <ItemRows
+          count={lines.length}
+          mustShow={lines.findIndex((line) => samePick(line, picked, edges))}
+          row={(index) => rowOf(lines[index])}
+        />
+      </div>
       {floor && all.length > 0 && all.every((line) => !line.id.startsWith('crack:')) && <NoCracks floor={floor} />}
       <div className="forReaders" role="status" aria-live="polite">
         {said}

@@ -9,7 +9,7 @@ import { useDoc, useFloor } from '../plan.ts';
 import { useSession } from '../session.ts';
 import { surveyText } from '../../words/surveyWords.ts';
 import { EntryBar } from './EntryBar.tsx';
-import { floorItems } from './floorItems.ts';
+import { floorCount } from './floorItems.ts';
 import { useHand } from './hand.ts';
 import { ItemList } from './ItemList.tsx';
 import { ItemSheet } from './ItemSheet.tsx';
@@ -19,7 +19,7 @@ import { ToolsDock } from './ToolsDock.tsx';
 
 function useCount(): number {
   const floor = useFloor();
-  return useDoc((doc) => (floor ? floorItems(doc, floor.id, 'metric').length : 0));
+  return useDoc((doc) => (floor ? floorCount(doc, floor.id) : 0));
 }
 
 /** Desk: the list, then the picked item or the plan page. */

@@ -112,8 +112,8 @@ function draw(drawing: Drawing, prim: Prim, flat: DOMMatrix): void {
   else drawText(drawing, prim, flat);
 }
 
-/** Draws what of a class can be seen. */
-export function drawPainted(drawing: Drawing, works: readonly Painted[]): void {
+/** Draws what of a class can be seen, a prim a step. */
+export function* paintedSteps(drawing: Drawing, works: readonly Painted[]): Generator<undefined, void> {
   const { context, camera, view } = drawing;
   const seen = grownBox(seenBox(camera, view), REACH_PX / camera.pxPerMm);
   context.save();
@@ -121,9 +121,18 @@ export function drawPainted(drawing: Drawing, works: readonly Painted[]): void {
   toFloorUnits(drawing);
   for (const { box, prims } of works) {
     if (!boxesMeet(box, seen)) continue;
-    for (const prim of prims) draw(drawing, prim, flat);
+    for (const prim of prims) {
+      draw(drawing, prim, flat);
+      yield;
+    }
   }
   context.restore();
+}
+
+/** Draws what of a class can be seen. */
+export function drawPainted(drawing: Drawing, works: readonly Painted[]): void {
+  const steps = paintedSteps(drawing, works);
+  while (!steps.next().done);
 }
 
 /** Draws prims that stand on the glass: their points are screen px. */

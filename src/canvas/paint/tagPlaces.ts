@@ -38,6 +38,8 @@ const LEADER_FROM = 16;
 const FARTHEST = 22;
 /** Of more plates than this each looks at a few places only and minds no lines: there is no room anyway, and time is short. */
 const MOST_CAREFUL = 400;
+/** Nor are lines minded where there are more of them than this: everything lies on some. */
+const MOST_LINES = 2500;
 const HASTY_CHOICES = 4;
 
 function boxAt(x: number, y: number, width: number, height: number): PxBox {
@@ -117,7 +119,7 @@ export function placeTags(
   pxPerMm: number,
   { keepAll, within }: Placing = { keepAll: false, within: null },
 ): TextPrim[] {
-  const careful = wishes.length <= MOST_CAREFUL;
+  const careful = wishes.length <= MOST_CAREFUL && lines.length <= MOST_LINES;
   const ground: Ground = { pxPerMm, lines: careful ? lineGrid(lines, pxPerMm) : null, taken: plateGrid(), within };
   const placed: TextPrim[] = [];
   for (const wish of wishes.toSorted((a, b) => a.rank - b.rank)) {

@@ -82,8 +82,18 @@ function zoneViews(doc: Doc, floor: string, notes: ViewNotes): ZoneView[] {
   });
 }
 
+function openingsByWall(openings: readonly Held<'opening'>[]): ReadonlyMap<string, readonly Held<'opening'>[]> {
+  const byWall = new Map<string, Held<'opening'>[]>();
+  for (const opening of openings) {
+    const list = byWall.get(opening.wall);
+    if (list) list.push(opening);
+    else byWall.set(opening.wall, [opening]);
+  }
+  return byWall;
+}
+
 export function planView(doc: Doc, floor: string, notes: ViewNotes = {}): PlanView {
-  const openings = recordsOf(doc, 'opening');
+  const openings = openingsByWall(recordsOf(doc, 'opening'));
   const measure = notes.measure ?? null;
   return {
     floor: recordOf(doc, 'floor', floor),
@@ -91,7 +101,7 @@ export function planView(doc: Doc, floor: string, notes: ViewNotes = {}): PlanVi
     slabs: onFloor(doc, 'slab', floor),
     walls: onFloor(doc, 'wall', floor).map((wall) => ({
       wall,
-      openings: openings.filter((opening) => opening.wall === wall.id),
+      openings: openings.get(wall.id) ?? [],
     })),
     obstructions: onFloor(doc, 'obstruction', floor),
     outOfScope: onFloor(doc, 'outOfScope', floor),

@@ -1,0 +1,89 @@
+/*
+ * Runs inside the page, before the app. It watches from outside and changes nothing:
+ *
+ *   pointermove (its own time stamp) --> preview posted to the worker (asks are counted) --> the sill says which ask
+ *   its numbers answer, and the frame that shows it has been drawn
+ */
+
+/** What was seen, ms on the page's clock. */
+export interface Watched {
+  /** For each move of the hand: until areas and lengths that answer it were on the screen; null: never. */
+  readonly delaysMs: readonly (number | null)[];
+  /** Main-thread tasks of more than 50 ms, as the browser counts them. */
+  readonly longTasksMs: readonly number[];
+}
+
+export interface Watch {
+  start(): void;
+  stop(): Watched;
+}
+
+declare global {
+  interface Window {
+    dragWatch: Watch;
+  }
+}
+
+/** Self-contained: it is sent to the page as text. */
+export function watchPage(): void {
+  interface Move {
+    readonly atMs: number;
+    ask: number | null;
+  }
+  let moves: Move[] = [];
+  let longTasksMs: number[] = [];
+  /** When the numbers that answer an ask, or a later one, were first on the screen. */
+  let shown: { readonly ask: number; readonly atMs: number }[] = [];
+  let asked = 0;
+  let watching = false;
+
+  const post = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = function postCounted(this: Worker, ...given: [unknown, StructuredSerializeOptions?]) {
+    asked += 1;
+    for (const move of moves) move.ask ??= asked;
+    post.apply(this, given);
+  } as typeof post;
+
+  addEventListener(
+    'pointermove',
+    (event) => {
+      if (!watching) return;
+      const all = event.getCoalescedEvents();
+      for (const each of all.length > 0 ? all : [event]) moves.push({ atMs: each.timeStamp, ask: null });
+    },
+    true,
+  );
+
+  const onSill = new MutationObserver((changes) => {
+    if (!watching) return;
+    for (const { target } of changes) {
+      const ask = Number((target as HTMLElement).dataset['answers']);
+      // In the frame that follows it is drawn; a task after that, it has been.
+      requestAnimationFrame(() => setTimeout(() => shown.push({ ask, atMs: performance.now() }), 0));
+    }
+  });
+  const onTask = new PerformanceObserver((list) => {
+    if (watching) longTasksMs.push(...list.getEntries().map(({ duration }) => duration));
+  });
+  onTask.observe({ type: 'longtask' });
+
+  window.dragWatch = {
+    start() {
+      moves = [];
+      shown = [];
+      longTasksMs = [];
+      onSill.disconnect();
+      for (const sill of document.querySelectorAll('[data-answers]'))
+        onSill.observe(sill, { attributes: true, attributeFilter: ['data-answers'] });
+      watching = true;
+    },
+    stop() {
+      watching = false;
+      const delaysMs = moves.map(({ atMs, ask }) => {
+        const answer = ask === null ? undefined : shown.find((each) => each.ask >= ask);
+        return answer ? answer.atMs - atMs : null;
+      });
+      return { delaysMs, longTasksMs };
+    },
+  };
+}
