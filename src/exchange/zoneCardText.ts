@@ -74,7 +74,8 @@ export function stepText(step: ZoneStep, units: Units, csp: string | null): Step
       const { pass } = step;
       const machine = pass.machine?.name ?? methodOf(pass.method)?.term ?? pass.method;
       const times = pass.times > 1 ? crewText.timesOver(pass.times) : crewText.once;
-      return { main: machine, more: joined([abrasiveTerm(pass.abrasive), times]) };
+      const then = step.followers.length > 0 && crewText.thenIn(step.followers.join(crewText.thenNext));
+      return { main: machine, more: joined([abrasiveTerm(pass.abrasive), times, then]) };
     }
     case 'edges': {
       const tool = abrasiveTerm(step.abrasive) ?? methodOf(step.method)?.term ?? step.method;

@@ -4,6 +4,7 @@ import { paintJoint } from '../canvas/paint/joint.ts';
 import type { Look, Prim, Texture } from '../canvas/paint/prim.ts';
 import { northArrow, scaleBar } from '../canvas/paint/scaleBar.ts';
 import { LINE } from '../canvas/look.ts';
+import { followerTexture } from '../canvas/paint/reach.ts';
 import { paintOutOfScope } from '../canvas/paint/outOfScope.ts';
 import { EDGE_LOOKS, edgeLook, UPSTAND_PX } from '../canvas/paint/slab.ts';
 import type { PlanView } from '../canvas/paint/view.ts';
@@ -95,6 +96,16 @@ function solidSample(words: string): Sample {
   return { words, prims: [{ kind: 'area', region: [[PATCH]], fill: 'ink' }] };
 }
 
+/** Bars for the second machine, the third and all after it, as far as there are fields of them. */
+function followerSamples(view: PlanView): Sample[] {
+  const places = (view.measure?.zones ?? []).flatMap((zone) =>
+    (zone.fields ?? []).flatMap(({ areaM2 }, place) => (place > 0 && areaM2 > 0 ? [Math.min(place, 3)] : [])),
+  );
+  return paperWords.lines.followers.flatMap((words, i) =>
+    places.includes(i + 1) ? [patchSample(followerTexture(i + 1), words)] : [],
+  );
+}
+
 /** Only what is on this map. */
 function samplesOf(view: PlanView): Sample[] {
   const words = paperWords.lines;
@@ -116,6 +127,7 @@ function samplesOf(view: PlanView): Sample[] {
     ...(edges.has('run') ? [edgeSample('run', words.run)] : []),
     ...(edges.has('drop') ? [edgeSample('drop', words.drop)] : []),
     ...(view.slabs.some((slab) => slab.outline.some(({ edge }) => edge.upstand)) ? [upstandSample(words.upstand)] : []),
+    ...followerSamples(view),
     ...(tight.some(({ kind }) => kind === 'gap') ? [solidSample(words.hand)] : []),
     ...(tight.some(({ kind }) => kind === 'cutOff') ? [patchSample('slant', words.cutOff)] : []),
     ...(view.outOfScope.length > 0 ? [outOfScopeSample(words.outOfScope)] : []),

@@ -8,6 +8,7 @@ import type { PlannedPass, ZonePrep } from '../takeoff/prep.ts';
 import type { Takeoff } from '../takeoff/port.ts';
 import { TOUCH_M2 } from '../takeoff/holds.ts';
 import { tightSpots } from '../takeoff/spotLines.ts';
+import { workedFields } from '../takeoff/workedFields.ts';
 import { upstandRuns, type UpstandRun } from '../takeoff/upstandLines.ts';
 
 /**
@@ -17,7 +18,8 @@ import { upstandRuns, type UpstandRun } from '../takeoff/upstandLines.ts';
 export type ZoneStep = { readonly of: RecordId; readonly what: string } & (
   | { readonly kind: 'finding'; readonly finding: Held<'finding'>; readonly areaM2: number }
   | { readonly kind: 'cracks'; readonly tags: readonly string[]; readonly metres: number }
-  | { readonly kind: 'pass'; readonly pass: PlannedPass }
+  /** `followers` are the names of machines that do the same pass in what the ones before them leave. */
+  | { readonly kind: 'pass'; readonly pass: PlannedPass; readonly followers: readonly string[] }
   | {
       readonly kind: 'edges';
       readonly method: string;
@@ -36,6 +38,9 @@ export type ZoneStep = { readonly of: RecordId; readonly what: string } & (
   | { readonly kind: 'profile' | 'release' }
 );
 
+/** Less field than this, m2, shows as nothing on a card. */
+const LEAST_FIELD_M2 = 0.005;
+
 export interface StepsInput {
   readonly doc: Doc;
   readonly floor: RecordId;
@@ -51,11 +56,13 @@ export interface StepsInput {
 export function zoneSteps(input: StepsInput): readonly ZoneStep[] {
   const { doc, floor, prep, measure } = input;
   const zone: RecordId = prep.zone === 'rest' ? (prep.record?.id ?? floor) : prep.zone;
+  const followers = followersIn(input);
   const passes = prep.passes.map((pass, index): ZoneStep => ({
     kind: 'pass',
     of: pass.record ?? zone,
     what: `pass ${String(index + 1)}`,
     pass,
+    followers: pass.machine ? followers : [],
   }));
   const early = passes.length > 1 ? passes.slice(0, 1) : [];
   const late = passes.length > 1 ? passes.slice(1) : passes;
@@ -75,6 +82,13 @@ export function zoneSteps(input: StepsInput): readonly ZoneStep[] {
     { kind: 'profile', of: zone, what: 'profile' },
     { kind: 'release', of: zone, what: 'release' },
   ];
+}
+
+/** Machines for which something is left that a crew would bring them for. */
+function followersIn({ prep, measure }: StepsInput): readonly string[] {
+  return workedFields({ prep, measure, held: null })
+    .filter(({ follows, areaM2 }) => follows && areaM2 >= LEAST_FIELD_M2)
+    .flatMap(({ machine }) => (machine ? [machine.name] : []));
 }
 
 function crackStep({ doc, floor, measure }: StepsInput, zone: RecordId): ZoneStep[] {

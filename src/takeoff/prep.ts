@@ -89,6 +89,13 @@ function machineOf(doc: Doc, id: RecordId | null, method: string): PlannedMachin
   return named ?? standIn(method);
 }
 
+const OF_BOOK = 'book:';
+
+/** The method of a machine that stands in without a record; null for any other id. */
+export function standInMethod(id: string): string | null {
+  return id.startsWith(OF_BOOK) ? id.slice(OF_BOOK.length) : null;
+}
+
 const standIns = new Map<string, PlannedMachine | null>();
 
 /** The book does not change: a stand-in is the same object each time. */
@@ -96,7 +103,7 @@ function standIn(method: string): PlannedMachine | null {
   const known = standIns.get(method);
   if (known !== undefined) return known;
   const machine = defaultMachine(method);
-  const stand = machine ? { ...machine, id: `book:${method}` } : null;
+  const stand = machine ? { ...machine, id: `${OF_BOOK}${method}` } : null;
   standIns.set(method, stand);
   return stand;
 }

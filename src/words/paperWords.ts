@@ -57,6 +57,7 @@ export const paperWords = {
     run: 'floor runs on',
     drop: 'drop',
     upstand: 'upstand',
+    followers: ['second machine', 'third machine', 'further machines'],
     hand: 'by hand',
     cutOff: 'no machine gets in',
     keepOut: 'stop, keep out',
@@ -76,6 +77,10 @@ export const paperWords = {
     `${door} is ${clear} clear, ${machine} needs ${needs}: hand work behind it.`,
   tooLow: (door: string, clear: string, machine: string, needs: string): string =>
     `${door} is ${clear} high, ${machine} needs ${needs}: hand work behind it.`,
+  narrow: (tag: string, between: string, clear: string, machine: string, needs: string): string =>
+    `${tag ? `${tag}: ` : ''}${between} ${clear} clear, ${machine} needs ${needs}${tag ? '' : ': hand work behind it'}.`,
+  between: (a: string, b: string): string => `between ${a} and ${b}`,
+  betweenWalls: 'between walls',
   keptOff: (tag: string, clearance: string, face: string): string =>
     `${tag}: the machine stays ${clearance} from the ${face}, hand work there.`,
   faces: { wall: 'wall', obstruction: 'obstruction', drop: 'drop', stop: 'stop line' },

@@ -49,6 +49,8 @@ export const crewText = {
   to: (csp: string): string => ` to ${csp}`,
   timesOver: (times: number): string => (times === 2 ? 'twice over' : `${String(times)} times over`),
   once: 'once over',
+  thenIn: (machines: string): string => `then ${machines} in what it leaves`,
+  thenNext: ', then ',
   rigid: 'rigid filler, flush',
   handArea: (area: string): string => `and ${area} no machine reaches`,
   chase: (tags: string): string => `Chase and fill ${tags}`,

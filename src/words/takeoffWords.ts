@@ -6,7 +6,7 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   netFloorAll: 'Net floor of the slab',
   netFloor: 'Net floor',
   field: 'Machine field',
-  fieldOf: 'Field of',
+  fieldOf: 'Machine field',
   tightSpot: 'Tight spot',
   tight: 'Tight spots',
   cornerRests: 'Left in corners by a round head',

@@ -71,12 +71,15 @@ export function recipeArgs(
 ): SetRecipeArgs {
   const shared = onFloor(doc, 'zone', zone.floor).some((other) => other.id !== zone.id && other.recipe === zone.recipe);
   const own = zone.recipe && !shared ? zone.recipe : null;
-  const followedBy = own ? undefined : recordOf(doc, 'recipe', zone.recipe)?.followedBy;
+  const followedBy = recordOf(doc, 'recipe', zone.recipe)?.followedBy ?? [];
+  // The machine that goes first from now on does not follow itself.
+  const kept = followedBy.filter((id) => id !== drafts[0]?.machine);
+  const isAsWritten = own !== null && kept.length === followedBy.length;
   return {
     zone: zone.id,
     recipe: own ?? newId('recipe'),
     name,
-    ...(followedBy ? { followedBy } : {}),
+    ...(isAsWritten ? {} : { followedBy: kept }),
     passes: drafts.map((draft): PassArgs => ({
       id: own && draft.record ? draft.record : newId('pass'),
       method: draft.method,

@@ -84,7 +84,7 @@ function Table({ takeoff, which }: { readonly takeoff: Takeoff; readonly which: 
 }
 
 /** Rows that a row before them has added up already. */
-const PART_OF_ROW = new Set(['tightSpot', 'edge.wall', 'edge.obstruction', 'edge.drop']);
+const PART_OF_ROW = new Set(['fieldOf', 'tightSpot', 'edge.wall', 'edge.obstruction', 'edge.drop']);
 
 interface RowProps {
   readonly row: TableRow;

@@ -9,6 +9,7 @@ import { isRecordId } from '../../model/id.ts';
 import type { Units } from '../../model/units.ts';
 import type { Line, Term } from '../../takeoff/line.ts';
 import type { TableRow } from '../../takeoff/lineTable.ts';
+import { standInMethod } from '../../takeoff/prep.ts';
 import { findingRowOf } from '../../takeoff/rates/findings.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
 import { takeoffText, whyText } from '../../words/whyWords.ts';
@@ -62,6 +63,8 @@ export function namesIn(doc: Doc, floor: RecordId | null, units: Units): Names {
 
 /** The number people see on a record, the term of a method or finding, or the word as it is. */
 function nameOf(part: string, doc: Doc): string {
+  const standIn = standInMethod(part);
+  if (standIn !== null) return methodOf(standIn)?.term ?? standIn;
   if (!isRecordId(part)) return methodOf(part)?.term ?? findingRowOf(part)?.term ?? part;
   const pass = recordOf(doc, 'pass', part);
   if (pass) return passText(doc, pass);

@@ -1,4 +1,8 @@
 import { expect, test } from 'vitest';
+import { addFollowerArgs } from '../../../src/app/prep/cascadeEdits.ts';
+import { followerChoices } from '../../../src/app/prep/machineChoices.ts';
+import { addFollower } from '../../../src/edit/addFollower.ts';
+import { defaultMachine } from '../../../src/takeoff/fleet.ts';
 import { draftsOf, onMachine, recipeArgs, withOneMore, without } from '../../../src/app/prep/recipeEdits.ts';
 import { zoneRecipe } from '../../../src/app/prep/zoneRecipe.ts';
 import { setRecipe } from '../../../src/edit/setRecipe.ts';
@@ -99,4 +103,70 @@ test('a zone nobody has planned starts from the stand-in, and its machine needs 
   expect(args.passes.map((each) => [each.method, each.machine])).toEqual([['grinder_small', null]]);
   expect(setRecipe.refuse(doc, args)).toBeNull();
   expect(FLOOR).toBe(zone.floor);
+});
+
+test('machines that follow can be chosen where they do the same work and are no wider, each once', () => {
+  const large = defaultMachine('grinder_large');
+  const small = defaultMachine('grinder_small');
+  if (!large || !small) throw new Error('no machine');
+  const doc = docOf(
+    jobCells(),
+    slabCells(rectangle(10_000, 8000)),
+    record('machine:large', { ...large, name: 'Large one' }),
+    record('machine:larger', { ...large, name: 'Larger one', cutWidthMm: 2000 }),
+    record('machine:blaster', { ...small, name: 'Blaster', method: 'shot_small' }),
+    record('machine:hand', { ...small, name: 'By hand', method: 'hand_grinder' }),
+    record('recipe:a', { name: 'Grind' }),
+    record('pass:1', { ...pass, method: 'grinder_large', machine: 'machine:large' }),
+    zoneCells('zone:1', rectangle(5000, 8000), { recipe: 'recipe:a' }),
+  );
+  const { zone, drafts } = draftsIn(doc);
+  const choices = (now: Doc): readonly string[] => {
+    const prep = zoneRecipe(now, zone)?.prep;
+    return prep ? followerChoices(now, prep, 'metric').map(({ value }) => value) : [];
+  };
+  // No small grinder is on the list: the book has one.
+  expect(choices(doc)).toEqual(['method:grinder_small']);
+
+  const ids = newIds();
+  const args = addFollowerArgs(doc, 'method:grinder_small', { zone, drafts, name: 'Grind' }, ids);
+  expect(addFollower.refuse(doc, args)).toBeNull();
+  const next = applyCells(doc, addFollower.write(doc, args));
+  expect(recordOf(next, 'recipe', 'recipe:a')?.followedBy).toEqual([args.machine]);
+  expect(recordOf(next, 'machine', args.machine)?.method).toBe('grinder_small');
+  expect(choices(next)).toEqual([]);
+});
+
+test('a machine that follows in one zone does not come into another one that shares the recipe', () => {
+  const small = defaultMachine('grinder_small');
+  if (!small) throw new Error('no machine');
+  const doc = applyCells(shared(), [
+    ...record('machine:0', small),
+    ...record('machine:a', { ...small, cutWidthMm: 300 }),
+    ...record('machine:b', { ...small, cutWidthMm: 200 }),
+    ['recipe:a', 'followedBy', ['machine:a']],
+  ]);
+  const { zone, drafts } = draftsIn(doc);
+  const args = addFollowerArgs(doc, 'machine:b', { zone, drafts, name: 'Grind twice' }, newIds());
+  expect(addFollower.refuse(doc, args)).toBeNull();
+  const next = applyCells(doc, addFollower.write(doc, args));
+  expect(recordOf(next, 'recipe', args.recipe)?.followedBy).toEqual(['machine:a', 'machine:b']);
+  expect(recordOf(next, 'zone', 'zone:1')?.recipe).toBe(args.recipe);
+  expect(recordOf(next, 'recipe', 'recipe:a')?.followedBy).toEqual(['machine:a']);
+});
+
+test('a machine that is chosen to go first no longer follows', () => {
+  const small = defaultMachine('grinder_small');
+  if (!small) throw new Error('no machine');
+  const doc = applyCells(shared(), [
+    ...record('machine:0', small),
+    ...record('machine:a', { ...small, cutWidthMm: 300 }),
+    ['recipe:a', 'followedBy', ['machine:a']],
+    ['zone:2', 'recipe', null],
+  ]);
+  const { zone, drafts } = draftsIn(doc);
+  const args = recipeArgs(doc, zone, onMachine(drafts, 'grinder_small', 'machine:a'), 'Grind', newIds());
+  expect(setRecipe.refuse(doc, args)).toBeNull();
+  const next = applyCells(doc, setRecipe.write(doc, args));
+  expect(recordOf(next, 'recipe', 'recipe:a')?.followedBy).toBeUndefined();
 });

@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
 import { firm } from '../../../src/canvas/paint/textWidth.ts';
 import { stepText } from '../../../src/exchange/zoneCardText.ts';
+import { wayInSentences } from '../../../src/exchange/zoneMapNotes.ts';
+import { planView } from '../../../src/canvas/paint/view.ts';
+import type { TightPiece } from '../../../src/geometry/floorShape.ts';
+import { defaultMachine } from '../../../src/takeoff/fleet.ts';
 import { zoneSteps } from '../../../src/exchange/zoneSteps.ts';
 import type { Doc } from '../../../src/model/doc.ts';
 import { prepOfFloor } from '../../../src/takeoff/prep.ts';
@@ -166,4 +170,71 @@ test('a stop line is no edge: its metres stand beside those of the edge', () => 
 test('every step has a tick of its own', () => {
   const steps = stepsOf(hall(3));
   expect(new Set(steps.map((step) => `${step.of} ${step.what}`)).size).toBe(steps.length);
+});
+
+test('a pass names the machines that follow in what it leaves, where something is left for them', () => {
+  const small = defaultMachine('grinder_small');
+  if (!small) throw new Error('no machine');
+  const doc = withCells(
+    hall(1),
+    record('machine:first', { ...small, name: 'First' }),
+    record('machine:next', { ...small, name: 'Next', cutWidthMm: 300 }),
+    set('pass:0', 'machine', 'machine:first'),
+    set('recipe:a', 'followedBy', ['machine:next']),
+  );
+  const answer = takeoff(doc, FLOOR);
+  const [prep] = prepOfFloor(doc, FLOOR);
+  const zone = answer.measure.zones.find(({ id }) => id === 'zone:1');
+  if (!prep || !zone) throw new Error('no zone');
+  const passText = (nextM2: number): string | undefined => {
+    const fields = [
+      { machine: 'machine:first', areaM2: 70, region: [] },
+      { machine: 'machine:next', areaM2: nextM2, region: [] },
+    ];
+    const steps = zoneSteps({ doc, floor: FLOOR, takeoff: answer, prep, measure: { ...zone, fields } });
+    const step = steps.find(({ kind }) => kind === 'pass');
+    return step && stepText(step, 'metric', null).more;
+  };
+  expect(passText(2)).toBe('once over, then Next in what it leaves');
+  expect(passText(0)).toBe('once over');
+});
+
+test('the sheet says where a tight spot is narrow, and for which machine', () => {
+  const doc = withCells(
+    hall(1),
+    record('obstruction:a', {
+      floor: FLOOR,
+      tag: 'B3',
+      kind: 'column',
+      shape: { form: 'rectangle', at: [840, 4000], widthMm: 400, depthMm: 400, turnDeg: 0 },
+      under: 'none',
+    }),
+  );
+  const input = { doc, floor: FLOOR, takeoff: takeoff(doc, FLOOR), units: 'metric', sheet: 'A4', scale: null } as const;
+  const [prep] = prepOfFloor(doc, FLOOR);
+  const piece = { areaM2: 1, region: [], at: [320, 4000], zone: 'zone:1', blockedBy: null } as const;
+  const gap = {
+    machine: prep?.machine?.id ?? '',
+    widthMm: 640,
+    needsMm: 800,
+    from: [0, 4000],
+    to: [640, 4000],
+    sides: [
+      { kind: 'wall', of: 'slab:a' },
+      { kind: 'obstruction', of: 'obstruction:a' },
+    ],
+  } as const;
+  const said = (tight: readonly TightPiece[]): readonly string[] => {
+    const zones = input.takeoff.measure.zones.map((zone) => (zone.id === 'zone:1' ? { ...zone, tight } : zone));
+    return wayInSentences(input, planView(doc, FLOOR, { measure: { ...input.takeoff.measure, zones } })).map((text) =>
+      text.replaceAll('\u00a0', ' '),
+    );
+  };
+  const name = prep?.machine?.name ?? '';
+  expect(said([{ ...piece, kind: 'gap', gap }])).toContain(
+    `T1: between B3 and wall 0.64 m clear, ${name} needs 0.80 m.`,
+  );
+  expect(said([{ ...piece, kind: 'cutOff', gap }])).toContain(
+    `Between B3 and wall 0.64 m clear, ${name} needs 0.80 m: hand work behind it.`,
+  );
 });
