@@ -6,7 +6,7 @@ import { type WorldName, world } from './worlds.ts';
 import { worldField } from './worldField.ts';
 
 /**
- * Lanes of a whole floor as one field: twelve directions, and the cells of the best in order. A 500 mm head with a
+ * Lanes of a whole floor as one field: twelve directions, and the runs of the best in order. A 500 mm head with a
  * tenth of overlap at 25 m2/h. Goal: W3 in 400 ms, one thread.
  */
 export const name = 'lanes';
@@ -36,7 +36,7 @@ export async function run(print: (line: string) => void): Promise<void> {
     print(
       `${each}: 12 directions median ${fresh.medianMs.toFixed(1)} ms (with a turning circle ${turning.medianMs.toFixed(1)} ms), field ${fieldM2.toFixed(0)} m2, ${corners} corners, ` +
         `${Math.min(...counts)} to ${Math.max(...counts)} lanes, best ${((plan.directionRad * 180) / Math.PI).toFixed(0)} degrees: ` +
-        `${plan.cells} cells, ${plan.turns} turns, ${plan.betweenM.toFixed(0)} m between; travel x width off the field by ${(worst * 100).toFixed(2)} % at worst`,
+        `${plan.runs} runs, ${plan.turns} turns, ${plan.betweenM.toFixed(0)} m between; travel x width off the field by ${(worst * 100).toFixed(2)} % at worst`,
     );
   }
 }

@@ -19,7 +19,7 @@ import { methodIn, passKey } from './workedFields.ts';
  *
  *   area rate    field / (rate x concrete x room size x obstructions)
  *   lanes        travel x useful width / (rate x concrete)
- *                + (turns - turns of an open room) x turn time + cells x move time
+ *                + (turns - turns of an open room) x turn time + runs x move time
  *
  * No table gives the speed of a machine. It follows from its rate: in the open room that a rate speaks of, the floor
  * finished in an hour is useful width x travel, with one turn at the end of every lane. So the two differ by what this
@@ -178,7 +178,7 @@ function laneLine(work: LaneWork, plan: LanePlan): Line {
       ...drive,
       measured('turns', plan.turns, 'number'),
       ...backs,
-      measured('runs of lanes', plan.cells, 'number'),
+      measured('runs of lanes', plan.runs, 'number'),
       chosen('times over', pass.times, 'number', pass.record),
       ...slowed.slow.flatMap((each) => each.terms),
     ],

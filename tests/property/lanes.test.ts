@@ -4,7 +4,7 @@ import type { Region } from '../../src/geometry/floorShape.ts';
 import { cutPiece } from '../../src/geometry/lanes/cutLanes.ts';
 import { fieldPieces } from '../../src/geometry/lanes/fieldPieces.ts';
 import type { FieldPiece } from '../../src/geometry/lanes/fieldPieces.ts';
-import { laneCells } from '../../src/geometry/lanes/laneCells.ts';
+import { laneRuns } from '../../src/geometry/lanes/laneRuns.ts';
 import type { LaneJob, LanePlan } from '../../src/geometry/lanes/lane.ts';
 import { lanePlan } from '../../src/geometry/lanes/lanePlan.ts';
 import { holdsCircle } from '../../src/geometry/lanes/turningRoom.ts';
@@ -75,15 +75,15 @@ describe('lanes', () => {
     );
   });
 
-  it('are each driven once, to and fro, and turns are lanes less cells', () => {
+  it('are each driven once, to and fro, and turns are lanes less runs', () => {
     fc.assert(
       fc.property(anyHall, anyAngle, (hall, angle) => {
         const plan = planOf(hallField(hall), { directions: [angle] });
         expect(plan.order.reduce((sum, { lanes }) => sum + lanes.length, 0)).toBe(plan.lanes);
-        expect(plan.order).toHaveLength(plan.cells);
-        expect(plan.turns).toBe(plan.lanes - plan.cells);
+        expect(plan.order).toHaveLength(plan.runs);
+        expect(plan.turns).toBe(plan.lanes - plan.runs);
         expect(lengthOf(plan) / 1000).toBeCloseTo(plan.travelM, 6);
-        expect(plan.seconds).toBeCloseTo((plan.travelM * 1000) / 200 + plan.turns * 18 + plan.cells * 60, 6);
+        expect(plan.seconds).toBeCloseTo((plan.travelM * 1000) / 200 + plan.turns * 18 + plan.runs * 60, 6);
         for (const { lanes } of plan.order) {
           for (let i = 1; i < lanes.length; i += 1) {
             const [before, after] = [lanes[i - 1], lanes[i]];
@@ -97,7 +97,7 @@ describe('lanes', () => {
     );
   });
 
-  it('the way between cells is what the order says, and no longer than in the order of the lines', () => {
+  it('the way between runs is what the order says, and no longer than in the order of the lines', () => {
     fc.assert(
       fc.property(anyHall, (hall) => {
         const plan = planOf(hallField(hall), { directions: [0] });
@@ -141,7 +141,7 @@ describe('lanes', () => {
         const plan = planOf(field, { directions: [0.37] });
         const expectSame = (other: LanePlan): void => {
           expect(other.travelM / plan.travelM).toBeCloseTo(1, 9);
-          expect([other.lanes, other.cells]).toEqual([plan.lanes, plan.cells]);
+          expect([other.lanes, other.runs]).toEqual([plan.lanes, plan.runs]);
         };
         expectSame(
           planOf(
@@ -199,11 +199,11 @@ describe('lanes', () => {
     expect(Math.min(seen.fits, seen.not)).toBeGreaterThan(3);
   });
 
-  it('cells are chains: each lane of one has no more than one neighbour before and behind, and that is in its cell', () => {
+  it('runs are chains: each lane of one has no more than one neighbour before and behind, and that is in its run', () => {
     fc.assert(
       fc.property(anyHall, anyAngle, (hall, angle) => {
         const cut = cutPiece(onlyPiece(hallField(hall)), angle, JOB.usefulWidthMm);
-        const { cellOf, count } = laneCells(cut);
+        const { runOf, count } = laneRuns(cut);
         const lines = Array.from({ length: cut.first.length - 1 }, (_, line) =>
           Array.from(
             { length: (cut.first[line + 1] ?? 0) - (cut.first[line] ?? 0) },
@@ -221,7 +221,7 @@ describe('lanes', () => {
             const only = after.length === 1 ? after[0] : undefined;
             const isChain = only !== undefined && line.filter((other) => touch(other, only)).length === 1;
             if (isChain) links += 1;
-            for (const b of next) expect(cellOf[a] === cellOf[b]).toBe(isChain && b === only);
+            for (const b of next) expect(runOf[a] === runOf[b]).toBe(isChain && b === only);
           }
         }
         expect(count).toBe(cut.count - links);

@@ -35,10 +35,10 @@ export function ZoneLanes({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
 
 function Counts({ plan }: { readonly plan: LanePlan }): ReactElement {
   const units = useUnits();
-  const { lanes, cells, turns, backingTurns, travelM } = plan;
+  const { lanes, runs, turns, backingTurns, travelM } = plan;
   return (
     <>
-      <p>{lanesText.counts(lanes, cells, turns, figureText(showRun(travelM, units)))}</p>
+      <p>{lanesText.counts(lanes, runs, turns, figureText(showRun(travelM, units)))}</p>
       {backingTurns > 0 && <p>{lanesText.backs(backingTurns)}</p>}
     </>
   );

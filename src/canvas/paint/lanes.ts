@@ -1,4 +1,4 @@
-import type { LaneCell, LanePlan } from '../../geometry/lanes/lane.ts';
+import type { LaneRun, LanePlan } from '../../geometry/lanes/lane.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import { between, cross, distance, minus, unit } from '../../geometry/point.ts';
 import { LINE } from '../look.ts';
@@ -82,14 +82,14 @@ function inkOf(isOld: boolean): Ink {
 }
 
 /** Distance of two neighbouring lanes, mm, from the first run that has two. */
-function stepOf(order: readonly LaneCell[]): number | null {
+function stepOf(order: readonly LaneRun[]): number | null {
   const run = order.find(({ lanes }) => lanes.length > 1);
   const [first, second] = run?.lanes ?? [];
   if (!first || !second) return null;
   return Math.abs(cross(unit(minus(first[1], first[0])), minus(second[0], first[0])));
 }
 
-function arrowsOf(lanes: LaneCell['lanes'], pxPerMm: number, ink: Ink): Prim[] {
+function arrowsOf(lanes: LaneRun['lanes'], pxPerMm: number, ink: Ink): Prim[] {
   return lanes.flatMap(([from, to]): Prim[] => {
     if (distance(from, to) * pxPerMm < ARROW_FROM_PX) return [];
     const turnDeg = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;

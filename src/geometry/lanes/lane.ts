@@ -5,10 +5,10 @@ import type { Point } from '../floorShape.ts';
  *
  *   +-----------------------+     lane   one straight run, a useful width from the next
  *   | >------------------>  |     turn   from a lane to its neighbour
- *   |  <--------+ 1 +----<  |     cell   lanes driven one after the other with nothing but turns
- *   | >----> ## |   | >-->  |     move   from the end of a cell to the start of the next
+ *   |  <--------+ 1 +----<  |     run    lanes driven one after the other with nothing but turns
+ *   | >----> ## |   | >-->  |     move   from the end of a run to the start of the next
  *   |  <--2< ## +-3-+ <--<  |
- *   +-----------------------+     ## a column splits the lanes into cells
+ *   +-----------------------+     ## a column splits the lanes into runs
  *
  * Which way the lanes run changes how many turns and moves there are, and hardly how far the machine travels: every
  * direction is tried, and the one that takes least time is taken.
@@ -25,7 +25,7 @@ export interface LaneJob {
   readonly turningRadiusMm?: number;
   /** Directions to try, radians; absent: along and across the long edges of the field. */
   readonly directions?: readonly number[];
-  /** Where the machine comes from; absent: the first cell is begun at one of its corners. */
+  /** Where the machine comes from; absent: the first run is begun at one of its corners. */
   readonly startAt?: Point;
 }
 
@@ -34,8 +34,9 @@ export interface DirectionCost {
   /** From x towards y, 0 up to pi. */
   readonly directionRad: number;
   readonly lanes: number;
-  readonly cells: number;
-  /** Lanes less cells. */
+  /** Lanes driven one after the other, with nothing but turns between them, are one run. */
+  readonly runs: number;
+  /** Lanes less runs. */
   readonly turns: number;
   /** Those of the turns that are made where the turning circle does not fit: they cost double. */
   readonly backingTurns: number;
@@ -43,7 +44,7 @@ export interface DirectionCost {
   readonly seconds: number;
 }
 
-export interface LaneCell {
+export interface LaneRun {
   /** Lanes from where each is begun to where it is left, in the order they are driven. */
   readonly lanes: readonly (readonly [from: Point, to: Point])[];
   /** The machine cannot turn here: it backs out of every lane. */
@@ -52,8 +53,8 @@ export interface LaneCell {
 
 export interface LanePlan extends DirectionCost {
   /** In the order they are driven. */
-  readonly order: readonly LaneCell[];
-  /** Straight from cell to cell, walls not minded. */
+  readonly order: readonly LaneRun[];
+  /** Straight from run to run, walls not minded. */
   readonly betweenM: number;
   /** Every direction that was tried, in the order it was tried in. */
   readonly tried: readonly DirectionCost[];

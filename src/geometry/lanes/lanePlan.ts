@@ -1,10 +1,10 @@
 import type { Point, Region } from '../floorShape.ts';
-import { orderCells } from './cellOrder.ts';
+import { orderRuns } from './runOrder.ts';
 import { type PieceCut, cutPiece } from './cutLanes.ts';
 import { fieldPieces } from './fieldPieces.ts';
 import type { FieldPiece } from './fieldPieces.ts';
-import { laneCells } from './laneCells.ts';
-import type { DirectionCost, LaneCell, LaneJob, LanePlan } from './lane.ts';
+import { laneRuns } from './laneRuns.ts';
+import type { DirectionCost, LaneRun, LaneJob, LanePlan } from './lane.ts';
 import { laneDirections } from './laneDirections.ts';
 import { holdsCircle } from './turningRoom.ts';
 
@@ -14,8 +14,8 @@ const NARROWEST_MM = 10;
 const MOST_LINES = 1e6;
 
 /**
- * The lanes of a machine field: the direction of least time, its lanes, cells, turns and travel, and what every other
- * direction would come to. seconds = travel / speed + (turns + backing turns) x turn time + cells x move time; equal
+ * The lanes of a machine field: the direction of least time, its lanes, runs, turns and travel, and what every other
+ * direction would come to. seconds = travel / speed + (turns + backing turns) x turn time + runs x move time; equal
  * times go to the direction tried first. Null where there is nothing to drive: no field, or a job that is no job
  * (useful width under 10 mm or a millionth of the field, no speed, a number that is none).
  */
@@ -35,8 +35,8 @@ export function lanePlanOf(pieces: readonly FieldPiece[], job: LaneJob): LanePla
     null,
   );
   if (!best || best.lanes === 0) return null;
-  const cells = pieces.flatMap((piece, i) => drivenCells(piece, best.directionRad, job, tight[i] ?? false));
-  return { ...best, ...orderCells(cells, job.startAt ?? null), tried };
+  const runs = pieces.flatMap((piece, i) => drivenRuns(piece, best.directionRad, job, tight[i] ?? false));
+  return { ...best, ...orderRuns(runs, job.startAt ?? null), tried };
 }
 
 function isJob({ usefulWidthMm, speedMmPerS, turnS, moveS, turningRadiusMm = 0, directions = [] }: LaneJob): boolean {
@@ -59,18 +59,18 @@ function costOf(
   directionRad: number,
   job: LaneJob,
 ): DirectionCost {
-  let [lanes, cells, backingTurns, travelMm] = [0, 0, 0, 0];
+  let [lanes, runs, backingTurns, travelMm] = [0, 0, 0, 0];
   for (const [i, piece] of pieces.entries()) {
     const cut = cutPiece(piece, directionRad, job.usefulWidthMm);
-    const found = laneCells(cut).count;
+    const found = laneRuns(cut).count;
     lanes += cut.count;
-    cells += found;
+    runs += found;
     travelMm += travelOf(cut);
     if (tight[i]) backingTurns += cut.count - found;
   }
-  const turns = lanes - cells;
-  const seconds = travelMm / job.speedMmPerS + (turns + backingTurns) * job.turnS + cells * job.moveS;
-  return { directionRad, lanes, cells, turns, backingTurns, travelM: travelMm / 1000, seconds };
+  const turns = lanes - runs;
+  const seconds = travelMm / job.speedMmPerS + (turns + backingTurns) * job.turnS + runs * job.moveS;
+  return { directionRad, lanes, runs, turns, backingTurns, travelM: travelMm / 1000, seconds };
 }
 
 function travelOf({ count, left, right }: PieceCut): number {
@@ -79,15 +79,15 @@ function travelOf({ count, left, right }: PieceCut): number {
   return sum;
 }
 
-/** The cells of a piece as floor points: lane after lane, each the way round that the machine first meets it. */
-function drivenCells(piece: FieldPiece, directionRad: number, job: LaneJob, backsOut: boolean): LaneCell[] {
+/** The runs of a piece as floor points: lane after lane, each the way round that the machine first meets it. */
+function drivenRuns(piece: FieldPiece, directionRad: number, job: LaneJob, backsOut: boolean): LaneRun[] {
   const cut = cutPiece(piece, directionRad, job.usefulWidthMm);
-  const { count, cellOf } = laneCells(cut);
-  const cells = Array.from({ length: count }, (): [Point, Point][] => []);
+  const { count, runOf } = laneRuns(cut);
+  const runs = Array.from({ length: count }, (): [Point, Point][] => []);
   for (let lane = 0; lane < cut.count; lane += 1) {
-    const lanes = cells[cellOf[lane] as number] as [Point, Point][];
+    const lanes = runs[runOf[lane] as number] as [Point, Point][];
     const [from, to] = cut.ends(lane);
     lanes.push(lanes.length % 2 === 0 ? [from, to] : [to, from]);
   }
-  return cells.map((lanes) => ({ lanes, backsOut }));
+  return runs.map((lanes) => ({ lanes, backsOut }));
 }

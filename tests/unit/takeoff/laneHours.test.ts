@@ -47,7 +47,7 @@ describe('hours by lanes', () => {
     const { plan, lanes, rate, ask } = opinionOf(hall);
     // 21 m / (0.5 m x 0.9) = 46.7: 47 lanes of 21 m, 46 turns, one run.
     expect(ask.job.usefulWidthMm).toBeCloseTo(450, 9);
-    expect(plan).toMatchObject({ lanes: 47, turns: 46, cells: 1 });
+    expect(plan).toMatchObject({ lanes: 47, turns: 46, runs: 1 });
     const field = 21 * 21;
     // Twice over, 25 m2/h on medium concrete; turns 0.3 min, moves 1 min: common practice, no source.
     const byHand = 2 * ((47 * 21 * 0.45) / 25 + ((46 - 47) * 0.3) / 60 + 1 / 60);
@@ -90,7 +90,7 @@ describe('hours by lanes', () => {
       }),
     );
     const [open, full] = [opinionOf(hall), opinionOf(withCells(hall, ...columns))];
-    expect(full.plan.cells).toBeGreaterThan(20);
+    expect(full.plan.runs).toBeGreaterThan(20);
     expect(full.lanes.quantity.likely - open.lanes.quantity.likely).toBeGreaterThan(0.3);
   });
 

@@ -19,7 +19,7 @@ function shownLanes(): LanesShown {
   for (const { zone } of view.zones) {
     const [ask] = laneAsks(doc, measured, zone.id);
     const plan = ask && lanePlan(ask.field, ask.job);
-    if (plan && plan.cells > 2) return { zone: zone.id, plans: [plan], isOld: false };
+    if (plan && plan.runs > 2) return { zone: zone.id, plans: [plan], isOld: false };
   }
   throw new Error('no zone with lanes');
 }

@@ -19,7 +19,7 @@ describe('lanes of a room without anything in it', () => {
 
   it('run along its longer side: 9 lanes of 10 m, 8 turns', () => {
     const plan = planOf(room);
-    expect(plan).toMatchObject({ directionRad: 0, lanes: 9, cells: 1, turns: 8, backingTurns: 0 });
+    expect(plan).toMatchObject({ directionRad: 0, lanes: 9, runs: 1, turns: 8, backingTurns: 0 });
     expect(plan.travelM).toBeCloseTo(90, 9);
     // 90 m / 0.25 m/s + 8 x 18 s + 60 s
     expect(plan.seconds).toBeCloseTo(360 + 144 + 60, 9);
@@ -28,7 +28,7 @@ describe('lanes of a room without anything in it', () => {
   it('would take 20 lanes of 4.5 m across', () => {
     const [along, across] = planOf(room).tried;
     expect(along).toMatchObject({ lanes: 9 });
-    expect(across).toMatchObject({ lanes: 20, cells: 1, turns: 19 });
+    expect(across).toMatchObject({ lanes: 20, runs: 1, turns: 19 });
     expect(across?.seconds).toBeCloseTo(360 + 19 * 18 + 60, 9);
   });
 
@@ -39,26 +39,26 @@ describe('lanes of a room without anything in it', () => {
   });
 
   it('go to and fro: each begins on the side where the one before ended', () => {
-    const [cell] = planOf(room).order;
-    expect(cell?.lanes[0]).toEqual([
+    const [run] = planOf(room).order;
+    expect(run?.lanes[0]).toEqual([
       [1000, 2250],
       [11_000, 2250],
     ]);
-    expect(cell?.lanes[1]).toEqual([
+    expect(run?.lanes[1]).toEqual([
       [11_000, 2750],
       [1000, 2750],
     ]);
   });
 
   it('begin where the machine comes from', () => {
-    const [cell] = planOf(room, { startAt: [11_200, 6600] }).order;
-    expect(cell?.lanes[0]?.[0]).toEqual([11_000, 6250]);
-    expect(cell?.lanes.at(-1)?.[1]).toEqual([1000, 2250]);
+    const [run] = planOf(room, { startAt: [11_200, 6600] }).order;
+    expect(run?.lanes[0]?.[0]).toEqual([11_000, 6250]);
+    expect(run?.lanes.at(-1)?.[1]).toEqual([1000, 2250]);
   });
 });
 
 describe('lanes round what stands in the way', () => {
-  it('an L-shaped room is one cell: no lane meets two', () => {
+  it('an L-shaped room is one run: no lane meets two', () => {
     const field: Region = [
       [
         [
@@ -72,25 +72,25 @@ describe('lanes round what stands in the way', () => {
       ],
     ];
     const along = planOf(field, { directions: [0] });
-    expect(along).toMatchObject({ lanes: 16, cells: 1, turns: 15 });
+    expect(along).toMatchObject({ lanes: 16, runs: 1, turns: 15 });
     expect(along.travelM).toBeCloseTo(120, 9);
   });
 
-  it('a column makes four cells: before it, beside it twice, behind it', () => {
+  it('a column makes four runs: before it, beside it twice, behind it', () => {
     const field: Region = [[rectangle(0, 0, 10_000, 5000), rectangle(4500, 2000, 1000, 1000)]];
     const plan = planOf(field, { directions: [0] });
-    expect(plan).toMatchObject({ lanes: 12, cells: 4, turns: 8 });
+    expect(plan).toMatchObject({ lanes: 12, runs: 4, turns: 8 });
     expect(plan.travelM).toBeCloseTo(98, 9);
     expect(plan.order.map(({ lanes }) => lanes.length).toSorted((a, b) => a - b)).toEqual([2, 2, 4, 4]);
   });
 
-  it('two rooms are two cells however near they lie, each with lanes of its own', () => {
+  it('two rooms are two runs however near they lie, each with lanes of its own', () => {
     const field: Region = [[rectangle(0, 0, 6000, 2300)], [rectangle(0, 2310, 6000, 2000)]];
     const plan = planOf(field, { directions: [0] });
-    expect(plan).toMatchObject({ lanes: 5 + 4, cells: 2, turns: 7 });
+    expect(plan).toMatchObject({ lanes: 5 + 4, runs: 2, turns: 7 });
   });
 
-  it('cells come in the order of a short way, and the way between them is that of the order', () => {
+  it('runs come in the order of a short way, and the way between them is that of the order', () => {
     const rooms = [3, 0, 4, 1, 2].map((i) => [rectangle(i * 5000, 0, 4000, 1000)]);
     const plan = planOf(rooms, { directions: [0], startAt: [0, 250] });
     // Two lanes each: in and out on the left. From one room to the next: 5 m and the lane of 0.5 m between.
@@ -177,8 +177,8 @@ describe('directions', () => {
     const room: Region = [[rectangle(0, 0, 9000, 5200), rectangle(3000, 2000, 800, 800)]];
     const straight = planOf(room);
     for (const angle of [0.2, 1, 2.5, -0.7]) {
-      const { lanes, cells, travelM, seconds } = planOf(mappedRegion(room, (at) => turned(at, angle)));
-      expect({ lanes, cells }).toEqual({ lanes: straight.lanes, cells: straight.cells });
+      const { lanes, runs, travelM, seconds } = planOf(mappedRegion(room, (at) => turned(at, angle)));
+      expect({ lanes, runs }).toEqual({ lanes: straight.lanes, runs: straight.runs });
       expect(travelM).toBeCloseTo(straight.travelM, 6);
       expect(seconds).toBeCloseTo(straight.seconds, 6);
     }

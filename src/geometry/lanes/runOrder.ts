@@ -1,53 +1,53 @@
 import type { Point } from '../floorShape.ts';
 import { distance } from '../point.ts';
-import type { LaneCell } from './lane.ts';
+import type { LaneRun } from './lane.ts';
 
 /*
- *   A cell is begun at one of four ends, and that decides where it is left:
+ *   A run is begun at one of four ends, and that decides where it is left:
  *
  *   begin >------->      2 lanes          begin >------->     3 lanes
  *         <-------<      leave on the           <-------<     leave on the
  *   leave                same side              >-------> leave  other side
  *
- * First the nearest end, from cell to cell. Then pieces of the row are turned round where that shortens the way
- * (2-opt), which turns each cell in them round as well.
+ * First the nearest end, from run to run. Then pieces of the row are turned round where that shortens the way
+ * (2-opt), which turns each run in them round as well.
  */
 
-export interface CellOrder {
-  readonly order: readonly LaneCell[];
+export interface RunOrder {
+  readonly order: readonly LaneRun[];
   readonly betweenM: number;
 }
 
-/** Each cell is tried with so many that follow it, in so many rounds: 2-opt stops short of the best on large floors. */
+/** Each run is tried with so many that follow it, in so many rounds: 2-opt stops short of the best on large floors. */
 const WINDOW = 60;
 const ROUNDS = 4;
-/** The nearest end is sought among so many cells, so that a floor of very many does not keep anyone waiting. */
+/** The nearest end is sought among so many runs, so that a floor of very many does not keep anyone waiting. */
 const MOST_LOOKED = 4000;
 
-/** Cells in an order, and each the way round, that keeps the way between them short. */
-export function orderCells(cells: readonly LaneCell[], startAt: Point | null): CellOrder {
-  const ends = endsOf(cells);
-  const row = nearestFirst(ends, cells.length, startAt);
+/** Runs in an order, and each the way round, that keeps the way between them short. */
+export function orderRuns(runs: readonly LaneRun[], startAt: Point | null): RunOrder {
+  const ends = endsOf(runs);
+  const row = nearestFirst(ends, runs.length, startAt);
   shortened(row, ends, startAt);
   let betweenMm = 0;
   for (let i = 1; i < row.length; i += 1) betweenMm += apart(ends, leftAt(row[i - 1] as number), row[i] as number);
-  const order = Array.from(row, (begin) => begunAt(cells[begin >> 2] as LaneCell, begin & 3));
+  const order = Array.from(row, (begin) => begunAt(runs[begin >> 2] as LaneRun, begin & 3));
   return { order, betweenM: betweenMm / 1000 };
 }
 
 /*
- * Ends of all cells in one row: end e of cell c has number 4 c + e. Ends 0 and 1 are those of its first lane, 2 and 3
- * of its last; begun at one it is left at the other of 0-3 or 1-2. A row of cells is the row of ends they are begun at.
+ * Ends of all runs in one row: end e of run c has number 4 c + e. Ends 0 and 1 are those of its first lane, 2 and 3
+ * of its last; begun at one it is left at the other of 0-3 or 1-2. A row of runs is the row of ends they are begun at.
  */
 interface Ends {
   readonly x: Float64Array;
   readonly y: Float64Array;
 }
 
-function endsOf(cells: readonly LaneCell[]): Ends {
-  const [x, y] = [new Float64Array(4 * cells.length), new Float64Array(4 * cells.length)];
-  for (const [c, { lanes }] of cells.entries()) {
-    const [first, last] = [lanes[0], lanes.at(-1)] as [LaneCell['lanes'][number], LaneCell['lanes'][number]];
+function endsOf(runs: readonly LaneRun[]): Ends {
+  const [x, y] = [new Float64Array(4 * runs.length), new Float64Array(4 * runs.length)];
+  for (const [c, { lanes }] of runs.entries()) {
+    const [first, last] = [lanes[0], lanes.at(-1)] as [LaneRun['lanes'][number], LaneRun['lanes'][number]];
     for (const [e, at] of [...first, ...last].entries()) {
       x[4 * c + e] = at[0];
       y[4 * c + e] = at[1];
@@ -56,7 +56,7 @@ function endsOf(cells: readonly LaneCell[]): Ends {
   return { x, y };
 }
 
-/** The end at which a cell is left that was begun at this one. */
+/** The end at which a run is left that was begun at this one. */
 function leftAt(begin: number): number {
   return begin ^ 3;
 }
@@ -68,22 +68,22 @@ function apart({ x, y }: Ends, a: number, b: number): number {
   return Math.sqrt(dx * dx + dy * dy);
 }
 
-/** The cell as it is driven when it is begun at end e. */
-function begunAt(cell: LaneCell, end: number): LaneCell {
-  if (end === 0) return cell;
-  const lanes = end === 1 ? cell.lanes : cell.lanes.toReversed();
-  return { ...cell, lanes: end === 2 ? lanes : lanes.map(([from, to]) => [to, from] as const) };
+/** The run as it is driven when it is begun at end e. */
+function begunAt(run: LaneRun, end: number): LaneRun {
+  if (end === 0) return run;
+  const lanes = end === 1 ? run.lanes : run.lanes.toReversed();
+  return { ...run, lanes: end === 2 ? lanes : lanes.map(([from, to]) => [to, from] as const) };
 }
 
-function nearestFirst(ends: Ends, cells: number, startAt: Point | null): Int32Array {
-  const remaining = Int32Array.from({ length: cells }, (_, cell) => cell);
-  const row = new Int32Array(cells);
+function nearestFirst(ends: Ends, runs: number, startAt: Point | null): Int32Array {
+  const remaining = Int32Array.from({ length: runs }, (_, run) => run);
+  const row = new Int32Array(runs);
   let [x, y] = startAt ?? [ends.x[0] ?? 0, ends.y[0] ?? 0];
-  for (let i = 0; i < cells; i += 1) {
+  for (let i = 0; i < runs; i += 1) {
     let nearest = 0;
     let slotOf = 0;
     let least = Infinity;
-    for (let slot = 0; slot < Math.min(cells - i, MOST_LOOKED); slot += 1) {
+    for (let slot = 0; slot < Math.min(runs - i, MOST_LOOKED); slot += 1) {
       const first = 4 * (remaining[slot] as number);
       for (let end = first; end < first + 4; end += 1) {
         const dx = (ends.x[end] as number) - x;
@@ -97,7 +97,7 @@ function nearestFirst(ends: Ends, cells: number, startAt: Point | null): Int32Ar
       }
     }
     row[i] = nearest;
-    remaining[slotOf] = remaining[cells - i - 1] as number;
+    remaining[slotOf] = remaining[runs - i - 1] as number;
     x = ends.x[leftAt(nearest)] as number;
     y = ends.y[leftAt(nearest)] as number;
   }

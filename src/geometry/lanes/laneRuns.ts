@@ -1,15 +1,15 @@
 import type { PieceCut } from './cutLanes.ts';
 
 /*
- *   line 3   aaaaaaaaaaaaaaaaaaaa      a lane goes on in the cell of its neighbour when each is the
+ *   line 3   aaaaaaaaaaaaaaaaaaaa      a lane goes on in the run of its neighbour when each is the
  *   line 2   bbbbbbb      cccccc       other's only neighbour on that side; where one meets two, or
- *   line 1   bbbbbbb      cccccc       none, a new cell begins. Four cells here, and so (lanes less
- *   line 0   dddddddddddddddddddd      cells) two turns
+ *   line 1   bbbbbbb      cccccc       none, a new run begins. Four runs here, and so (lanes less
+ *   line 0   dddddddddddddddddddd      runs) two turns
  */
-export interface LaneCells {
+export interface LaneRuns {
   readonly count: number;
-  /** Cell of each lane, numbered from the first line on. */
-  readonly cellOf: Int32Array;
+  /** Run of each lane, numbered from the first line on. */
+  readonly runOf: Int32Array;
 }
 
 /** Shared length, mm, from which lanes are neighbours: a corner that two lanes both just touch is no way over. */
@@ -19,7 +19,7 @@ const LEAST_SHARED_MM = 1e-6;
  * Lanes that follow each other with nothing but turns (boustrophedon cells: H. Choset, Coverage of known spaces, 2000,
  * from memory). Neighbours are lanes of neighbouring lines that lie beside each other over some length.
  */
-export function laneCells(cut: PieceCut): LaneCells {
+export function laneRuns(cut: PieceCut): LaneRuns {
   const { count, first, left, right } = cut;
   // For each lane: how many neighbours on the line before and on the line after, and the last of those after.
   const [before, after, follower] = [new Uint32Array(count), new Uint32Array(count), new Int32Array(count)];
@@ -41,16 +41,16 @@ export function laneCells(cut: PieceCut): LaneCells {
   return numbered(before, after, follower);
 }
 
-function numbered(before: Uint32Array, after: Uint32Array, follower: Int32Array): LaneCells {
-  const cellOf = new Int32Array(before.length).fill(-1);
+function numbered(before: Uint32Array, after: Uint32Array, follower: Int32Array): LaneRuns {
+  const runOf = new Int32Array(before.length).fill(-1);
   let count = 0;
-  for (let lane = 0; lane < cellOf.length; lane += 1) {
-    if (cellOf[lane] === -1) {
-      cellOf[lane] = count;
+  for (let lane = 0; lane < runOf.length; lane += 1) {
+    if (runOf[lane] === -1) {
+      runOf[lane] = count;
       count += 1;
     }
     const next = follower[lane] as number;
-    if (after[lane] === 1 && before[next] === 1) cellOf[next] = cellOf[lane] as number;
+    if (after[lane] === 1 && before[next] === 1) runOf[next] = runOf[lane] as number;
   }
-  return { count, cellOf };
+  return { count, runOf };
 }
