@@ -93,10 +93,11 @@ function laneWorks(doc: Doc, takeoff: Takeoff, zone: ZoneId): LaneWork[] {
   );
 }
 
-/** What one machine of the zone works, as rings. */
-function fieldRegion({ measure, prep }: ZoneWork, { machine }: SlowedField): Region {
-  if (prep.followers.length === 0 || !measure.fields || !machine) return measure.field;
-  return measure.fields.filter((field) => field.machine === machine.id).flatMap(({ region }) => region);
+/** What one machine of the zone works, as rings: the whole field where no machine follows. */
+function fieldRegion({ measure, prep }: ZoneWork, { machine, follows }: SlowedField): Region {
+  if (prep.followers.length === 0) return measure.field;
+  if (!measure.fields) return follows ? [] : measure.field;
+  return measure.fields.filter((field) => field.machine === machine?.id).flatMap(({ region }) => region);
 }
 
 type LaneParts = Pick<LaneWork, 'site' | 'work' | 'pass' | 'machine' | 'slowed'>;

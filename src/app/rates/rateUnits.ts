@@ -18,6 +18,7 @@ const starts = [
 
 export function rateUnit(unit: string, units: Units): RateUnit {
   if (units === 'metric') return { unit, worth: 1 };
+  if (unit === 'm') return { unit: 'ft', worth: M_PER_FT };
   const hit = starts.find(([start]) => unit.startsWith(start));
   return hit ? { unit: hit[1] + unit.slice(hit[0].length), worth: hit[2] } : { unit, worth: 1 };
 }

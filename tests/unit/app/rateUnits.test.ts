@@ -6,6 +6,7 @@ import { book } from '../../../src/takeoff/rates/book.ts';
 test.each([
   ['m2/h', 'ft2/h', 0.3048 ** 2],
   ['m/h', 'ft/h', 0.3048],
+  ['m', 'ft', 0.3048],
   ['m2 per set', 'ft2 per set', 0.3048 ** 2],
   ['min each', 'min each', 1],
   ['min per m2', 'min per m2', 1],

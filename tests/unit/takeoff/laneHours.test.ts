@@ -17,6 +17,7 @@ import {
   recipeCells,
   rectangle,
   restCells,
+  set,
   slabCells,
   withCells,
 } from '../../support/jobPlans.ts';
@@ -126,6 +127,42 @@ describe('hours by lanes', () => {
 
   test('are in no sum: the takeoff has no line of them', () => {
     expect(takeoff(hall, FLOOR).lines.filter(({ code }) => code === 'hours.lanes')).toEqual([]);
+  });
+});
+
+describe('a machine that follows', () => {
+  const large = defaultMachine('grinder_large');
+  const small = defaultMachine('grinder_small');
+  if (!large || !small) throw new Error('no machine');
+  const followed = docOf(
+    jobCells(),
+    slabCells(rectangle(12_000, 8_000)),
+    record('machine:large', large),
+    record('machine:small', small),
+    recipeCells('a', { method: 'grinder_large', machine: 'machine:large' }),
+    set('recipe:a', 'followedBy', ['machine:small']),
+    restCells({ recipe: 'recipe:a' }),
+  );
+
+  test('has lanes of its own in its own field, as wide as its own cut, and they answer its own line', () => {
+    const all = takeoff(followed, FLOOR);
+    const regions = { 'machine:large': rectangle(11_000, 6_000), 'machine:small': rectangle(2_000, 1_000) };
+    const fields = Object.entries(regions).map(([machine, ring]) => ({ machine, areaM2: 1, region: [[ring]] }));
+    const zones = all.measure.zones.map((zone) => ({ ...zone, fields }));
+    const asks = laneAsks(followed, { ...all, measure: { ...all.measure, zones } }, 'rest');
+    expect(asks.map(({ hours }) => hours)).toEqual([
+      'hours.machine|rest|pass:a',
+      'hours.machine|rest|pass:a|machine:small',
+    ]);
+    expect(asks.map(({ field }) => field)).toEqual(Object.values(regions).map((ring) => [[ring]]));
+    expect(asks.map(({ job }) => job.usefulWidthMm)).toEqual([0.9 * large.cutWidthMm, 0.9 * small.cutWidthMm]);
+  });
+
+  test('has none where the engine does not say what it works', () => {
+    const all = takeoff(followed, FLOOR);
+    const zones = all.measure.zones.map(({ fields: _, ...zone }) => zone);
+    const asks = laneAsks(followed, { ...all, measure: { ...all.measure, zones } }, 'rest');
+    expect(asks.map(({ field }) => field.length)).toEqual([1, 0]);
   });
 });
 
