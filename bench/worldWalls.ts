@@ -3,6 +3,8 @@ import type { Seeded } from './seeded.ts';
 import { type Rect, rectRing, turnedRing } from './worldItems.ts';
 
 const THICK_MM = 150;
+/** How far a doorway is cut out on both sides of its wall, in mm: on a slanting wall its corners come to lie a hair beside the faces. */
+const CUT_BEYOND_MM = 1;
 
 /**
  *   +------ --+     four walls that lap at their corners round one bay: most with a doorway or two,
