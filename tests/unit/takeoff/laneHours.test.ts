@@ -160,7 +160,7 @@ describe('a machine that follows', () => {
 
   test('has none where the engine does not say what it works', () => {
     const all = takeoff(followed, FLOOR);
-    const zones = all.measure.zones.map(({ fields: _, ...zone }) => zone);
+    const zones = all.measure.zones.map(({ fields: _fields, ...zone }) => zone);
     const asks = laneAsks(followed, { ...all, measure: { ...all.measure, zones } }, 'rest');
     expect(asks.map(({ field }) => field.length)).toEqual([1, 0]);
   });
