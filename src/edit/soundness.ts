@@ -3,7 +3,8 @@ import { cross, isSame, minus } from '../geometry/point.ts';
 import { ringFault } from '../geometry/ring.ts';
 import type { Cell, Json, RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
-import { applyCells, type Doc } from '../model/doc.ts';
+import type { Doc } from '../model/doc.ts';
+import { laidOver } from '../model/overlay.ts';
 import { checkRecord } from '../model/records/all.ts';
 import { itemShape } from './itemShape.ts';
 import { openingsFault, openingsOf } from './wallOpenings.ts';
@@ -16,7 +17,7 @@ import { openingsFault, openingsOf } from './wallOpenings.ts';
 export function faultOfChange(doc: Doc, cells: readonly Cell[], passesLocks: boolean): string | null {
   const locked = passesLocks ? null : lockFault(doc, cells);
   if (locked) return locked;
-  const next = applyCells(doc, cells);
+  const next = laidOver(doc, cells);
   if (cells.some(([id, slot]) => next.get(id)?.['gone'] === true && !GOING.has(slot))) return 'unknownRecord';
   const touched = new Set(cells.map(([id]) => id));
   for (const id of touched) {

@@ -15,23 +15,28 @@ const NONE: readonly object[] = [];
 export function applyCells(doc: Doc, cells: readonly Cell[]): Doc {
   if (cells.length === 0) return doc;
   const next = new Map(doc);
+  const touched = fieldsAfter(doc, cells);
+  for (const [id, fields] of touched) {
+    if (fields) next.set(id, fields);
+    else next.delete(id);
+  }
+  carryIndex(doc, next, touched.keys());
+  return next;
+}
+
+/** What the records that cells touch come to; null: nothing is left of one. */
+export function fieldsAfter(doc: Doc, cells: readonly Cell[]): ReadonlyMap<RecordId, Fields | null> {
   const fresh = new Map<RecordId, Record<string, Json | undefined>>();
   for (const [id, slot, value] of cells) {
     let fields = fresh.get(id);
     if (!fields) {
-      fields = { ...next.get(id) };
+      fields = { ...doc.get(id) };
       fresh.set(id, fields);
-      next.set(id, fields);
     }
     if (value === undefined) delete fields[slot];
     else fields[slot] = value;
   }
-  for (const [id, fields] of fresh) {
-    if (Object.keys(fields).length === 0) next.delete(id);
-  }
-  const index = indexOf.get(doc);
-  if (index) indexOf.set(next, indexAfter(index, next, fresh.keys()));
-  return next;
+  return new Map(Array.from(fresh, ([id, fields]) => [id, Object.keys(fields).length > 0 ? fields : null]));
 }
 
 /** The cells that would bring back what `cells` are about to overwrite. */
@@ -88,8 +93,10 @@ function indexByType(doc: Doc): TypeIndex {
   return lists;
 }
 
-/** The index of a plan from that of the plan before: only lists with a touched record are made anew. */
-function indexAfter(was: TypeIndex, next: Doc, touched: Iterable<RecordId>): TypeIndex {
+/** Takes the lists of a plan over to the plan that follows: only those with a touched record are made anew. */
+export function carryIndex(doc: Doc, next: Doc, touched: Iterable<RecordId>): void {
+  const was = indexOf.get(doc);
+  if (!was) return;
   const idsByType = new Map<string, RecordId[]>();
   for (const id of touched) {
     const type = typeOf(id);
@@ -99,7 +106,7 @@ function indexAfter(was: TypeIndex, next: Doc, touched: Iterable<RecordId>): Typ
   }
   const index = new Map(was);
   for (const [type, ids] of idsByType) index.set(type, listAfter(was.get(type) ?? NONE, next, ids));
-  return index;
+  indexOf.set(next, index);
 }
 
 function listAfter(was: readonly object[], next: Doc, touched: readonly RecordId[]): readonly object[] {
@@ -110,12 +117,25 @@ function listAfter(was: readonly object[], next: Doc, touched: readonly RecordId
   const [only] = fresh;
   if (only && touched.length === 1) {
     // A drag asks for this sixty times a second: a record that keeps its place needs no sorting.
-    const at = was.findIndex((held) => byOrder(held, only) === 0);
+    const at = placeOf(was, only);
     if (at >= 0) return was.with(at, only);
   }
   const changed = new Set<string>(touched);
   const others = was.filter((held) => !changed.has((held as { id: string }).id));
   return [...others, ...fresh].sort(byOrder);
+}
+
+/** Where in a sorted list a record of the same id and order stands, or -1. */
+function placeOf(list: readonly object[], record: object): number {
+  let low = 0;
+  let high = list.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (byOrder(list[middle] as object, record) < 0) low = middle + 1;
+    else high = middle;
+  }
+  const found = list[low];
+  return found && byOrder(found, record) === 0 ? low : -1;
 }
 
 /** All records of one type that are not gone, in paint order. The list is shared: do not change it. */

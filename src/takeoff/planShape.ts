@@ -15,6 +15,7 @@ import { formRing } from '../geometry/formRing.ts';
 import { corner } from '../geometry/ring.ts';
 import { distance } from '../geometry/point.ts';
 import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
+import { grouped } from './grouped.ts';
 import { keptIfSame, keptList, keptOf, keptOfTwo } from './keptShapes.ts';
 import type { Machine } from '../model/records/machine.ts';
 import type { Edge } from '../model/records/slab.ts';
@@ -98,15 +99,7 @@ interface WalledIn {
   readonly openings: readonly Held<'opening'>[];
 }
 
-const openingsByWall = keptOf((openings: readonly Held<'opening'>[]) => {
-  const byWall = new Map<string, Held<'opening'>[]>();
-  for (const opening of openings) {
-    const list = byWall.get(opening.wall);
-    if (list) list.push(opening);
-    else byWall.set(opening.wall, [opening]);
-  }
-  return byWall;
-});
+const openingsByWall = keptOf((openings: readonly Held<'opening'>[]) => grouped(openings, (opening) => opening.wall));
 const sameWall = keptIfSame<Held<'wall'>, WalledIn>();
 const wallShapesOf = keptOf(wallShapes);
 const wallsOf = keptOfTwo((walls: readonly Held<'wall'>[], openings: readonly Held<'opening'>[]): WallShape[] => {

@@ -1,6 +1,7 @@
 import type { Cell } from '../model/cell.ts';
 import { measureMemory } from '../geometry/measureMemory.ts';
 import { applyCells, EMPTY_DOC, type Doc } from '../model/doc.ts';
+import { laidOver } from '../model/overlay.ts';
 import type { Answer, Answered, TakeoffPort } from './port.ts';
 import { takeoff, takeoffTotals } from './takeoff.ts';
 
@@ -51,7 +52,7 @@ export function takeoffInline(soon: Soon = (work) => work(), pace: Omit<Pace, 's
 
   /** What there is to see: the plan, or a preview over it. */
   function shownDoc(): Doc {
-    return overlay ? applyCells(doc, overlay) : doc;
+    return overlay ? laidOver(doc, overlay) : doc;
   }
 
   function sayAll(shown: Doc, known: Answered | null): void {

@@ -6,16 +6,16 @@ import { PlanStage } from '../../canvas/layers/PlanStage.tsx';
 import { chalkTick, guideLines, handPoint, tickReachPx } from '../../canvas/paint/guides.ts';
 import type { Prim } from '../../canvas/paint/prim.ts';
 import { planView } from '../../canvas/paint/view.ts';
-import { applyCells, type Doc } from '../../model/doc.ts';
 import { snapWord } from '../../words/handWords.ts';
 import { useKept } from '../jobs/kept.ts';
-import { useDoc, useFloor, useTakeoff, useUnits } from '../plan.ts';
+import { useFloor, useTakeoff, useUnits } from '../plan.ts';
 import { useAskedSpot, useSpotTaps } from '../prep/useAskedSpot.ts';
 import { useSession } from '../session.ts';
 import { EmptyFloor } from './EmptyFloor.tsx';
 import { toolNow, useHand } from './hand.ts';
 import { addPage, fileOf } from './page/addPage.ts';
 import { usePlanNotes, useShowing } from './planNotes.ts';
+import { useShownDoc } from './shownDoc.ts';
 import { useCamera } from './useCamera.ts';
 import { useKeys } from './useKeys.ts';
 import { usePointers } from './usePointers.ts';
@@ -42,16 +42,6 @@ function useHandPrims(camera: Camera, view: View): readonly Prim[] {
     prims.push(...guideLines(snap.guides), ...chalkTick(snap.at, snap.along, { reason, above, left }));
     return prims;
   }, [draft, snap, finger, tool, camera, view]);
-}
-
-/** The plan with what the hand is changing laid over it. What is only being drawn is the live line's to show. */
-function useShownDoc(): Doc {
-  const doc = useDoc((now) => now);
-  const cells = useHand((now) => now.draft?.cells);
-  return useMemo(() => {
-    const changed = (cells ?? []).filter(([id]) => !id.endsWith(':draft'));
-    return changed.length > 0 ? applyCells(doc, changed) : doc;
-  }, [doc, cells]);
 }
 
 function usePaste(): void {

@@ -59,8 +59,18 @@ export function floorItems(doc: Doc, floor: string, units: Units): readonly Item
   });
 }
 
+const counts = new WeakMap<Doc, Map<string, number>>();
+
 /** How many lines `floorItems` has. */
 export function floorCount(doc: Doc, floor: string): number {
+  const byFloor = counts.get(doc) ?? new Map<string, number>();
+  counts.set(doc, byFloor);
+  const count = byFloor.get(floor) ?? counted(doc, floor);
+  byFloor.set(floor, count);
+  return count;
+}
+
+function counted(doc: Doc, floor: string): number {
   const doors = onFloor(doc, 'slab', floor).flatMap(({ outline }) =>
     outline.filter(({ edge }) => edge.kind === 'doorway'),
   );

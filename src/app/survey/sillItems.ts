@@ -3,6 +3,7 @@ import { pathLength } from '../../geometry/polyline.ts';
 import { onFloor, recordsOf, type Doc } from '../../model/doc.ts';
 import { showArea, showNumber, showRun, type Figure } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
+import { grouped } from '../../takeoff/grouped.ts';
 import type { Line, Range } from '../../takeoff/line.ts';
 import { EDGE_KINDS } from '../../takeoff/edgeLines.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
@@ -32,8 +33,24 @@ export interface Sums {
   readonly currency: string;
 }
 
-function linesOf({ takeoff }: Sums, code: string): readonly Line[] {
-  return takeoff?.lines.filter((line) => line.code === code) ?? [];
+const byCode = new WeakMap<readonly Line[], ReadonlyMap<string, readonly Line[]>>();
+
+/** Lines of a takeoff by their code: asked for on every move of the hand, and the same as long as the takeoff is. */
+function linesByCode({ takeoff }: Sums): ReadonlyMap<string, readonly Line[]> {
+  if (!takeoff) return new Map();
+  const known = byCode.get(takeoff.lines);
+  if (known) return known;
+  const lists = grouped(takeoff.lines, (line) => line.code);
+  byCode.set(takeoff.lines, lists);
+  return lists;
+}
+
+function linesOf(sums: Sums, code: string): readonly Line[] {
+  return linesByCode(sums).get(code) ?? [];
+}
+
+function linesOfKind(sums: Sums, kind: 'crack' | 'joint'): readonly Line[] {
+  return [...linesByCode(sums)].flatMap(([code, lines]) => (code.startsWith(`${kind}.`) ? lines : []));
 }
 
 function sum(lines: readonly Line[], pick: keyof Range = 'likely'): number {
@@ -80,7 +97,7 @@ function left(sums: Sums, area: Show): SillFigure {
 function runOf(sums: Sums, kind: 'crack' | 'joint'): SillFigure {
   const items = onFloor(sums.doc, kind, sums.floor);
   const known = sums.takeoff?.blocked !== 'pageNotTrued';
-  const lines = (sums.takeoff?.lines ?? []).filter((line) => line.code.startsWith(`${kind}.`));
+  const lines = linesOfKind(sums, kind);
   // What lies on the slab counts, as in the takeoff; before there is a slab, what has been drawn.
   const drawnM = (): number => items.reduce((all, item) => all + pathLength(item.path), 0) / 1000;
   const { totals } = sums;

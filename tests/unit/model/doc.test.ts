@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { typeOf } from '../../../src/model/cell.ts';
 import { differenceOf } from '../../../src/model/difference.ts';
 import { applyCells, cellsBefore, cellsFor, EMPTY_DOC, onFloor, recordOf, recordsOf } from '../../../src/model/doc.ts';
+import { laidOver } from '../../../src/model/overlay.ts';
 import { idMaker, isRecordId } from '../../../src/model/id.ts';
 import { everyKind } from '../../support/everyKind.ts';
 
@@ -88,6 +89,29 @@ describe('lists by kind', () => {
     const after = applyCells(before, cells as Parameters<typeof applyCells>[1]);
     expect(recordsOf(after, 'crack')).toEqual(recordsOf(plain(after), 'crack'));
     expect(onFloor(after, 'crack', 'floor:a')).toEqual(onFloor(plain(after), 'crack', 'floor:a'));
+  });
+
+  it.each([
+    ['a field', [['crack:x', 'widthMm', 3]]],
+    ['one more', crack('crack:w', '15')],
+    ['one gone and one more', [['crack:y', 'gone', true], ...crack('crack:w', '0i')]],
+    ['one taken out', Object.keys(before.get('crack:y') ?? {}).map((slot) => ['crack:y', slot, undefined])],
+    ['nothing', []],
+  ] as const)('laid over a plan, %s reads like a plan that it was written to', (_what, cells) => {
+    recordsOf(before, 'crack');
+    const over = laidOver(before, cells as Parameters<typeof laidOver>[1]);
+    const after = applyCells(before, cells as Parameters<typeof applyCells>[1]);
+    expect([...over]).toEqual([...after]);
+    expect([...over.keys()]).toEqual([...after.keys()]);
+    expect([...over.values()]).toEqual([...after.values()]);
+    expect(over.size).toBe(after.size);
+    for (const id of [...before.keys(), ...after.keys()]) {
+      expect(over.get(id)).toEqual(after.get(id));
+      expect(over.has(id)).toBe(after.has(id));
+    }
+    expect(recordsOf(over, 'crack')).toEqual(recordsOf(after, 'crack'));
+    expect(recordsOf(plain(over), 'crack')).toEqual(recordsOf(after, 'crack'));
+    expect(before.get('crack:x')?.['widthMm']).toBeNull();
   });
 
   it('stay the same lists while nothing of their kind changes', () => {
