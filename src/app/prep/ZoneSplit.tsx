@@ -98,10 +98,10 @@ function Block({ block, name, reason }: BlockProps): ReactElement {
           type="button"
           className={css.name}
           aria-pressed={asked}
-          aria-label={prepText.showOnPlan(name)}
           onClick={() => askSpot(asked ? null : block.at)}
         >
           {head}
+          <span className="forReaders">{prepText.showOnPlan}</span>
         </button>
       ) : (
         <div className={css.name}>{head}</div>

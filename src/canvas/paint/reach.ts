@@ -27,11 +27,13 @@ export function followerTexture(place: number): Texture {
   return BARS[Math.min(place, BARS.length) - 1] ?? 'bar';
 }
 
-/** Fields of machines that follow, each with its bars; the first machine's field is plain. */
+/** Fields of machines that follow, each with a rim and its bars; the first machine's field is plain. */
 export function followerPrims(zone: ZoneMeasure): Prim[] {
-  return (zone.fields ?? []).flatMap(({ region }, place): Prim[] =>
-    place === 0 ? [] : [{ kind: 'area', region, fill: null, texture: followerTexture(place) }],
-  );
+  return (zone.fields ?? []).flatMap(({ region }, place): Prim[] => {
+    if (place === 0) return [];
+    const rims = region.flat().map((path): Prim => ({ kind: 'line', path, closed: true, ink: 'ink', px: LINE.hair }));
+    return [{ kind: 'area', region, fill: null, texture: followerTexture(place) }, ...rims];
+  });
 }
 
 /** Chalk wash for the first machine, the slab's own tone for those that follow; the hatch of the profile on all of them. */
