@@ -48,7 +48,9 @@ function wallOf(body: Rect, id: string, hasDoor: boolean, chance: Seeded): WallS
   const lengthMm = Math.max(body.width, body.depth);
   const widthMm = 20 * chance.whole(43, 150);
   const from = chance.between(500, Math.max(500, lengthMm - widthMm - 500));
-  const gap = isAlongX ? { ...body, x: body.x + from, width: widthMm } : { ...body, y: body.y + from, depth: widthMm };
+  const gap = isAlongX
+    ? { x: body.x + from, y: body.y - CUT_BEYOND_MM, width: widthMm, depth: body.depth + 2 * CUT_BEYOND_MM }
+    : { x: body.x - CUT_BEYOND_MM, y: body.y + from, width: body.width + 2 * CUT_BEYOND_MM, depth: widthMm };
   const passage = { id: `${id}.door`, widthMm, heightMm: null };
   return { id, body: rectRing(body), gaps: [{ passage, ring: rectRing(gap) }] };
 }
