@@ -61,7 +61,7 @@ describe('lanes', () => {
           // Pieces of some size, and lanes narrow against them: what is left is the rounding of ends.
           const pieces = fieldPieces(zone.field).filter(({ areaMm2 }) => areaMm2 > 4e6);
           for (const piece of pieces) {
-            const cut = cutPiece(piece, angle, 20);
+            const cut = cutPiece(piece, angle, 5);
             let travelMm = 0;
             for (let lane = 0; lane < cut.count; lane += 1) travelMm += distance(...cut.ends(lane));
             expect(Math.abs((travelMm * cut.stepMm) / piece.areaMm2 - 1)).toBeLessThan(0.002);
