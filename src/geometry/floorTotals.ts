@@ -1,6 +1,7 @@
 import type { FaceMetres, FloorMeasure, FloorShape, MachineField, ZoneMeasure } from './floorShape.ts';
-import type { MeasureMemory } from './measureMemory.ts';
-import { measureFloor } from './measureFloor.ts';
+import { floorSums } from './ledger/floorSums.ts';
+import type { ZoneSums } from './ledger/zoneSums.ts';
+import { type MeasureMemory, measureMemory } from './measureMemory.ts';
 import { pathLength } from './polyline.ts';
 
 /** Faces beside floor that no machine works, metres by kind; together they are the `hidden` of all faces. */
@@ -9,7 +10,7 @@ export type HiddenFaces = Omit<FaceMetres, 'hidden'>;
 /** One zone in numbers alone: what can be said before any outline is drawn. Areas in m2, lengths in m. */
 export interface ZoneTotals extends Omit<
   ZoneMeasure,
-  'net' | 'field' | 'strip' | 'tight' | 'faceLines' | 'fields' | 'solids'
+  'net' | 'field' | 'strip' | 'tight' | 'faceLines' | 'fields' | 'solids' | 'cutOffM2'
 > {
   readonly fields?: readonly Omit<MachineField, 'region'>[];
   readonly hiddenFaces: HiddenFaces;
@@ -21,10 +22,15 @@ export interface FloorTotals extends Omit<FloorMeasure, 'zones'> {
 
 /**
  * The numbers of a floor without its outlines, for a hand that moves. Never throws; the same numbers as `measureFloor`
- * of the same shape, of which this takes the outlines away.
+ * of the same shape. What of the tight floor is cut off is told with the outlines only.
  */
-export function floorTotals(shape: FloorShape, memory?: MeasureMemory): FloorTotals {
-  return totalsOfMeasure(measureFloor(shape, memory));
+export function floorTotals(shape: FloorShape, memory: MeasureMemory = measureMemory()): FloorTotals {
+  const { state: _state, zones, ...sums } = floorSums(shape, memory);
+  return { ...sums, zones: zones.map(zoneTotals) };
+}
+
+function zoneTotals({ number: _number, ...zone }: ZoneSums): ZoneTotals {
+  return zone;
 }
 
 /** A measure without its outlines. */
@@ -41,6 +47,7 @@ function withoutOutlines(zone: ZoneMeasure): ZoneTotals {
     faceLines,
     fields,
     solids: _solids,
+    cutOffM2: _cutOffM2,
     ...numbers
   } = zone;
   const machines = fields?.map(({ machine, areaM2 }) => ({ machine, areaM2 }));

@@ -1,26 +1,12 @@
 import type { FloorShape, MachineShape, Point, Region, TightPiece } from './floorShape.ts';
 import { boxOf } from './box.ts';
-import { blockedEntrance } from './entered.ts';
 import { labelSpot } from './labelSpot.ts';
-import { WIDEST_STRIP_MM, bandWidths } from './faces.ts';
 import type { Face } from './hardFace.ts';
-import { type NetFloor, type Way, tooTight } from './netFloor.ts';
 import { between, cross, distance, minus } from './point.ts';
-import type { Reach } from './reach.ts';
 import { type RegionIndex, regionIndex } from './regionIndex.ts';
 import { corner, perimeter, regionArea } from './ring.ts';
 import { nearestOnSegment } from './segment.ts';
-
-/*
- * Floor that neither the machine nor the edge tool has: cut off (the machine could work it, but
- * nothing leads there) or a gap (too small for the head: cusps, niches, floor between columns).
- */
-export interface TightFloor {
-  readonly kind: TightPiece['kind'];
-  readonly polygon: Region[number];
-  readonly blockedBy: TightPiece['blockedBy'];
-  readonly keptOff: NonNullable<TightPiece['keptOff']> | null;
-}
+import { type Way, blockedEntrance, tooTight } from './ways.ts';
 
 /** Pieces thinner than this on average, in mm, or smaller than this, in mm2, are the rounding of the grid and no floor. */
 const THINNEST_MM = 0.02;
@@ -30,36 +16,8 @@ const ALONG_MM = 0.05;
 /** An edge and a face that share no more than this, in mm, only meet. */
 const SHARED_MM = 1;
 
-/** The pieces of hand floor of one machine, with the passage that keeps it out or the face that its head keeps off. */
-export function tightFloor(
-  tight: Region,
-  reach: Reach,
-  machine: MachineShape,
-  floor: NetFloor,
-  shape: FloorShape,
-): readonly TightFloor[] {
-  const field = regionIndex(reach.raw);
-  const widths = bandWidths(machine);
-  const keptFar = floor.chains.flatMap(({ faces }) => faces.filter(({ kind }) => widths[kind] > WIDEST_STRIP_MM));
-  const lost = reach.cutOff
-    .filter((piece) => !isSliver(piece))
-    .map((piece) => ({ piece, index: regionIndex([piece]) }));
-  return tight
-    .filter((polygon) => !isSliver(polygon))
-    .map((polygon): TightFloor => {
-      const index = regionIndex([polygon]);
-      const isCutOff = lost.some((other) => shareFloor(polygon, index, other.piece, other.index));
-      if (isCutOff) {
-        return { kind: 'cutOff', polygon, blockedBy: blockerOf(index, field, machine, floor, shape), keptOff: null };
-      }
-      const face = keptFar.find((each) => liesAlong(polygon, each));
-      const keptOff = face ? { kind: face.kind, clearanceMm: machine.clearanceMm[face.kind] } : null;
-      return { kind: 'gap', polygon, blockedBy: null, keptOff };
-    });
-}
-
 /** True when one of the polygon's edges and the face share a stretch: either may go on beyond it. */
-function liesAlong(polygon: Region[number], face: Face): boolean {
+export function liesAlong(polygon: Region[number], face: Face): boolean {
   return polygon.some((ring) =>
     ring.some((a, i) => {
       const b = corner(ring, i + 1);
@@ -78,23 +36,19 @@ export function isSliver(polygon: Region[number]): boolean {
   return regionArea([polygon]) < Math.max(SMALLEST_MM2, (THINNEST_MM * edge) / 2);
 }
 
-function shareFloor(a: Region[number], aIndex: RegionIndex, b: Region[number], bIndex: RegionIndex): boolean {
-  return (b[0] ?? []).some((p) => aIndex.contains(p)) || (a[0] ?? []).some((p) => bIndex.contains(p));
-}
-
 /** The passage nearest to reached floor that leads into the piece and does not let the machine through. */
-function blockerOf(
+export function blockerOf(
   piece: RegionIndex,
   field: RegionIndex,
   machine: MachineShape,
-  floor: NetFloor,
-  shape: FloorShape,
+  ways: readonly Way[],
+  shape: Pick<FloorShape, 'entrances'>,
 ): TightPiece['blockedBy'] {
   for (const entrance of shape.entrances) {
-    const why = blockedEntrance(entrance, machine, floor.ways);
+    const why = blockedEntrance(entrance, machine, ways);
     if (why && touches(piece, entrance.at, 10)) return why;
   }
-  const near = floor.ways.flatMap((way) => {
+  const near = ways.flatMap((way) => {
     const { middle, size } = placeOf(way);
     if (!touches(piece, middle, size)) return [];
     const why = tooTight(way.passage, machine);

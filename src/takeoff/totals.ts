@@ -10,7 +10,6 @@ export interface ZoneFigures {
   readonly fieldM2: number;
   readonly stripM2: number;
   readonly tightM2: number;
-  readonly cutOffM2: number;
   /** What each machine of a cascade works of the field. */
   readonly fields: readonly Omit<MachineField, 'region'>[];
   readonly facesM: FaceMetres;
@@ -41,7 +40,7 @@ export function totalsOf(floor: string, measure: FloorTotals): Totals {
 }
 
 function zoneFigures(zone: ZoneTotals): ZoneFigures {
-  const { machine, netM2, fieldM2, stripM2, tightM2, cutOffM2 } = zone;
+  const { machine, netM2, fieldM2, stripM2, tightM2 } = zone;
   return {
     zone: zone.id,
     machine,
@@ -49,7 +48,6 @@ function zoneFigures(zone: ZoneTotals): ZoneFigures {
     fieldM2,
     stripM2,
     tightM2,
-    cutOffM2,
     fields: zone.fields ?? (machine === null ? [] : [{ machine, areaM2: fieldM2 }]),
     facesM: zone.faces,
     hiddenFacesM: zone.hiddenFaces,

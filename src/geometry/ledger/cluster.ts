@@ -34,8 +34,9 @@ export interface HardItem {
 export interface ClusterTrace {
   readonly tile: TileEdges;
   readonly net: readonly TracedLoop[];
-  readonly gross: readonly TracedLoop[];
   readonly grossMm2: number;
+  /** Length of the outer outlines of the slabs. */
+  readonly outerMm: number;
   /** What each item, by number, takes from the gross floor; where two overlap, the first takes it. */
   readonly takenMm2: ReadonlyMap<number, number>;
 }
@@ -76,7 +77,27 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
     net.slab(bottom, top, netSides);
     gross.slab(bottom, top, grossSides);
   });
-  return { tile, net: net.loops(), gross: onSlab ? [] : gross.loops(), grossMm2: onSlab ? 0 : grossMm2, takenMm2 };
+  return {
+    tile,
+    net: net.loops(),
+    grossMm2: onSlab ? 0 : grossMm2,
+    outerMm: onSlab ? 0 : outerLength(gross.loops()),
+    takenMm2,
+  };
+}
+
+/** Holes run the other way round and do not count. */
+function outerLength(loops: readonly TracedLoop[]): number {
+  let total = 0;
+  for (const loop of loops) {
+    let [area, length] = [0, 0];
+    for (const { fromX, fromY, toX, toY } of loop) {
+      area += fromX * toY - toX * fromY;
+      length += Math.hypot(toX - fromX, toY - fromY);
+    }
+    if (area > 0) total += length;
+  }
+  return total;
 }
 
 /** Floor all round things that stand on it; its sides were drawn by nobody and are no faces. */

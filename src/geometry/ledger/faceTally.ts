@@ -1,6 +1,6 @@
 import type { FaceMetres, Point, ZoneMeasure } from '../floorShape.ts';
 import { WIDEST_STRIP_MM, type ChainParts, type FacePart } from '../faces.ts';
-import { type Face, turnBetween } from '../hardFace.ts';
+import { type Face, type HardKind, turnBetween } from '../hardFace.ts';
 import { between, isSame, plus } from '../point.ts';
 import type { Cascades } from './cells.ts';
 import { NO_ZONE } from './cells.ts';
@@ -14,6 +14,8 @@ import { type CascadeEdge, type Edging, type FaceBit, zoneBits } from './edging.
  */
 export interface FaceTally {
   readonly metres: { -readonly [K in keyof FaceMetres]: number };
+  /** The hidden metres by kind. */
+  readonly hidden: { -readonly [K in HardKind]: number };
   innerCorners: number;
   outerCorners: number;
 }
@@ -32,7 +34,10 @@ export function tallyFaces(
 ): Map<number, FaceTally> {
   const tallies = new Map<number, FaceTally>();
   forEachStretch(edging, cascades, edges, (face, zone, from, to, worked) => {
-    tallyOf(tallies, zone).metres[worked ? face.kind : 'hidden'] += ((to - from) * face.lengthMm) / 1000;
+    const tally = tallyOf(tallies, zone);
+    const metres = ((to - from) * face.lengthMm) / 1000;
+    tally.metres[worked ? face.kind : 'hidden'] += metres;
+    if (!worked) tally.hidden[face.kind] += metres;
   });
   for (const [cascade, chains] of edging.parts.entries()) {
     const { widths } = edges[cascade] as CascadeEdge;
@@ -51,23 +56,35 @@ export function faceLines(
   edging: Edging,
   cascades: Cascades,
   edges: readonly CascadeEdge[],
+  origin: Point,
   into: Map<number, FaceLine[]>,
 ): void {
   forEachStretch(edging, cascades, edges, (face, zone, from, to, worked) => {
     const lines = into.get(zone) ?? [];
     into.set(zone, lines);
-    addLine(lines, face, from, to, !worked);
+    addLine(
+      lines,
+      face,
+      plus(between(face.a, face.b, from), origin),
+      plus(to === 1 ? face.b : between(face.a, face.b, to), origin),
+      !worked,
+    );
   });
+}
+
+export function emptyTally(): FaceTally {
+  return {
+    metres: { wall: 0, obstruction: 0, drop: 0, stop: 0, hidden: 0 },
+    hidden: { wall: 0, obstruction: 0, drop: 0, stop: 0 },
+    innerCorners: 0,
+    outerCorners: 0,
+  };
 }
 
 function tallyOf(tallies: Map<number, FaceTally>, zone: number): FaceTally {
   const known = tallies.get(zone);
   if (known) return known;
-  const fresh: FaceTally = {
-    metres: { wall: 0, obstruction: 0, drop: 0, stop: 0, hidden: 0 },
-    innerCorners: 0,
-    outerCorners: 0,
-  };
+  const fresh = emptyTally();
   tallies.set(zone, fresh);
   return fresh;
 }
@@ -132,9 +149,7 @@ function addCorners(
 }
 
 /** Lines that follow each other with one look become one path. */
-function addLine(lines: FaceLine[], face: Face, from: number, to: number, hidden: boolean): void {
-  const start = between(face.a, face.b, from);
-  const end = to === 1 ? face.b : between(face.a, face.b, to);
+function addLine(lines: FaceLine[], face: Face, start: Point, end: Point, hidden: boolean): void {
   const last = lines.at(-1);
   const tail = last?.path.at(-1);
   if (last && tail && last.kind === face.kind && last.of === face.of && last.hidden === hidden && isSame(tail, start))

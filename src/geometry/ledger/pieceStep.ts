@@ -51,6 +51,7 @@ export function pieceStep(state: LedgerState, stale: Stale): void {
   for (const tile of stale.pieces) putTogether(state, tile);
   faceStep(state, stale);
   for (const tile of stale.pieces) addStrips(state, tile);
+  for (const tile of stale.pieces) tile.traces = null;
   for (const tile of stale.pieces)
     tile.cells = tileCells(tile.edges as NonNullable<Tile['edges']>, state.cascades, tile.isEdged);
 }

@@ -1,5 +1,5 @@
 import { type Box, boxesMeet, grownBox } from '../box.ts';
-import type { FloorShape, MachineShape, Point } from '../floorShape.ts';
+import type { MachineShape, Point } from '../floorShape.ts';
 import type { Face } from '../hardFace.ts';
 import { distance } from '../point.ts';
 import { crossing } from '../segment.ts';

@@ -6,6 +6,7 @@ import type { Cell } from './cells.ts';
 import type { Edging } from './edging.ts';
 import type { LineRun } from './lineRuns.ts';
 import type { TileRooms } from './rooms.ts';
+import type { TracedLoop } from './trace.ts';
 
 /*
  * The floor in tiles, and what reaches into each.
@@ -29,6 +30,8 @@ export interface Tile {
   cells: readonly Cell[];
   /** Every face near the tile has its strip, so that the whole band is strip; by cascade. */
   isEdged: readonly boolean[];
+  /** Outlines of the parts in the tile; null until somebody asks. */
+  traces: ReadonlyMap<string, readonly TracedLoop[]> | null;
   /** Faces and lines that come through. */
   readonly edgings: Set<Edging>;
   readonly lines: Set<LineRun>;
@@ -94,6 +97,7 @@ function newTile(column: number, row: number): Tile {
     edges: null,
     cells: [],
     isEdged: [],
+    traces: null,
     edgings: new Set(),
     lines: new Set(),
   };

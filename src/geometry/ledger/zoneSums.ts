@@ -1,12 +1,14 @@
 import type { FaceMetres, FindingParts, FloorShape, LineParts } from '../floorShape.ts';
 import { REST } from '../floorShape.ts';
 import { LAP, NET, NO_ZONE, STRIP, TIGHT } from './cells.ts';
+import { type FaceTally, emptyTally } from './faceTally.ts';
 import type { LedgerState } from './ledgerState.ts';
 
 /*
  * The cells of all tiles added up by zone. Tiles are taken in one order, always the same.
  */
 export interface ZoneSums {
+  readonly number: number;
   readonly id: string;
   readonly machine: string | null;
   /** All net floor of the zone, added up apart from its parts. */
@@ -17,6 +19,7 @@ export interface ZoneSums {
   readonly lapM2: number;
   readonly fields: readonly { readonly machine: string; readonly areaM2: number }[];
   readonly faces: FaceMetres;
+  readonly hiddenFaces: Omit<FaceMetres, 'hidden'>;
   readonly innerCorners: number;
   readonly outerCorners: number;
   readonly lengthM: Readonly<Record<string, number>>;
@@ -50,8 +53,9 @@ export function zoneSums(state: LedgerState, shape: FloorShape): ZoneSums[] {
     const sum = (isIt: (part: number) => boolean): number =>
       cells.reduce((total, cell) => (isIt(cell.part) ? total + cell.areaMm2 : total), 0) / 1e6;
     const machines = state.cascades.machinesOf[cascade] ?? [];
-    const tally = faces.get(number);
+    const tally = faces.get(number) ?? emptyTally();
     return {
+      number,
       id,
       machine: cascade < 0 ? null : machine,
       netM2: sum((part) => part === NET),
@@ -63,9 +67,10 @@ export function zoneSums(state: LedgerState, shape: FloorShape): ZoneSums[] {
         machine: state.plan.machines[machineNumber]?.shape.id ?? '',
         areaM2: sum((part) => part === k),
       })),
-      faces: tally?.metres ?? { wall: 0, obstruction: 0, drop: 0, stop: 0, hidden: 0 },
-      innerCorners: tally?.innerCorners ?? 0,
-      outerCorners: tally?.outerCorners ?? 0,
+      faces: tally.metres,
+      hiddenFaces: tally.hidden,
+      innerCorners: tally.innerCorners,
+      outerCorners: tally.outerCorners,
       ...lineSums(lines.get(number)),
       ...findingSums(cells, findingIds),
     };
@@ -138,25 +143,28 @@ function findingSums(cells: readonly AreaCell[], idOf: ReadonlyMap<number, strin
   return { findingM2, findingParts: [...sets.values()] };
 }
 
-function facesByZone(state: LedgerState) {
-  const zones = new Map<
-    number,
-    { metres: { -readonly [K in keyof FaceMetres]: number }; innerCorners: number; outerCorners: number }
-  >();
+function facesByZone(state: LedgerState): Map<number, FaceTally> {
+  const zones = new Map<number, FaceTally>();
   for (const cluster of clustersInOrder(state)) {
     for (const [zone, tally] of state.tallyOf.get(cluster) ?? []) {
-      const sum = zones.get(zone) ?? {
-        metres: { wall: 0, obstruction: 0, drop: 0, stop: 0, hidden: 0 },
-        innerCorners: 0,
-        outerCorners: 0,
-      };
+      const sum = zones.get(zone) ?? emptyTally();
       zones.set(zone, sum);
-      for (const kind of Object.keys(sum.metres) as (keyof FaceMetres)[]) sum.metres[kind] += tally.metres[kind];
-      sum.innerCorners += tally.innerCorners;
-      sum.outerCorners += tally.outerCorners;
+      addTally(sum, tally);
     }
   }
   return zones;
+}
+
+const KINDS = ['wall', 'obstruction', 'drop', 'stop'] as const;
+
+function addTally(sum: FaceTally, tally: FaceTally): void {
+  for (const kind of KINDS) {
+    sum.metres[kind] += tally.metres[kind];
+    sum.hidden[kind] += tally.hidden[kind];
+  }
+  sum.metres.hidden += tally.metres.hidden;
+  sum.innerCorners += tally.innerCorners;
+  sum.outerCorners += tally.outerCorners;
 }
 
 /** Clusters by owner: the order in which a fresh floor has them. */

@@ -1,0 +1,78 @@
+import type { Region } from '../floorShape.ts';
+import { type Cascades, LAP, NET, STRIP, TIGHT, cascadeAt, isNet, layersOf, partAt } from './cells.ts';
+import type { Edge } from './edge.ts';
+import type { LedgerState } from './ledgerState.ts';
+import { placeIn } from './place.ts';
+import { joinedRegion } from './stitch.ts';
+import { sweep } from './sweep.ts';
+import type { Tile } from './tiles.ts';
+import { type TracedLoop, type Tracer, tracer } from './trace.ts';
+
+/*
+ * Outlines of every part of every zone, for the eye and for paper: traced tile by tile when somebody asks, kept while
+ * the tile stays as it is, and joined over the sides of the tiles.
+ */
+
+/** Names a part of a zone: field of machine 0, 1 ..., strip, tight or net. */
+export function partKey(zone: number, part: number): string {
+  return `${zone} ${part}`;
+}
+
+/** Hand floor of all machines' zones together, across the borders of zones: what hangs together has one reason. */
+export const ALL_TIGHT = 'tight';
+
+/** Regions in mm by `partKey`, and ALL_TIGHT. Their areas are those of the cells, to rounding. */
+export function partOutlines(state: LedgerState): ReadonlyMap<string, Region> {
+  const loops = new Map<string, { readonly tile: Tile; readonly loops: readonly TracedLoop[] }[]>();
+  for (const tile of state.grid.tiles) {
+    if (tile.cells.length === 0) continue;
+    tile.traces ??= traceTile(tile, state.cascades);
+    for (const [key, traced] of tile.traces) {
+      const list = loops.get(key);
+      if (list) list.push({ tile, loops: traced });
+      else loops.set(key, [{ tile, loops: traced }]);
+    }
+  }
+  return new Map([...loops].map(([key, traced]) => [key, joinedRegion(traced, state.memory.origin)]));
+}
+
+interface Traced {
+  readonly trace: Tracer;
+  sides: Edge[];
+  /** Area to the left of the last side: a part that goes on from there is one with it. */
+  endArea: number;
+}
+
+function traceTile(tile: Tile, cascades: Cascades): ReadonlyMap<string, readonly TracedLoop[]> {
+  const edges = tile.edges as NonNullable<Tile['edges']>;
+  const place = placeIn(edges, layersOf(cascades));
+  const parts = new Map<string, Traced>();
+  const add = (key: string, left: Edge, right: Edge): void => {
+    let traced = parts.get(key);
+    if (!traced) parts.set(key, (traced = { trace: tracer(edges.box), sides: [], endArea: Number.NaN }));
+    if (traced.sides.length > 0 && traced.endArea === left.leftArea) traced.sides.pop();
+    else traced.sides.push(left);
+    traced.sides.push(right);
+    traced.endArea = right.leftArea;
+  };
+  sweep(edges.edges, edges.box, (bottom, top, active) => {
+    for (let i = 0; i + 1 < active.length; i += 1) {
+      const left = active[i] as Edge;
+      const right = active[i + 1] as Edge;
+      place.cross(left);
+      if (right.leftArea <= left.leftArea || !isNet(place)) continue;
+      const cascade = cascadeAt(place, cascades);
+      const part = partAt(place, cascade, cascades, tile.isEdged);
+      add(partKey(place.zone, NET), left, right);
+      add(partKey(place.zone, part === LAP ? STRIP : part), left, right);
+      if (part === TIGHT && cascade >= 0) add(ALL_TIGHT, left, right);
+    }
+    const last = active.at(-1);
+    if (last) place.cross(last);
+    for (const traced of parts.values()) {
+      traced.trace.slab(bottom, top, traced.sides);
+      traced.sides = [];
+    }
+  });
+  return new Map([...parts].map(([key, { trace }]) => [key, trace.loops()]));
+}

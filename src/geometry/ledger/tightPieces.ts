@@ -1,0 +1,152 @@
+import type { FloorShape, MachineShape, Point, Region, Ring, TightPiece } from '../floorShape.ts';
+import { boxOf, grownBox } from '../box.ts';
+import { WIDEST_STRIP_MM, bandWidths } from '../faces.ts';
+import type { Face } from '../hardFace.ts';
+import { narrowGap } from '../narrowGap.ts';
+import { type RegionIndex, regionIndex } from '../regionIndex.ts';
+import { regionArea } from '../ring.ts';
+import { boxIndex } from '../spatial.ts';
+import { blockerOf, isSliver, liesAlong, pieceSpot } from '../tight.ts';
+import { waysOf } from '../ways.ts';
+import { partKey, ALL_TIGHT } from './partOutlines.ts';
+import { NO_ZONE, TIGHT } from './cells.ts';
+import type { LedgerState } from './ledgerState.ts';
+import { clustersInOrder } from './zoneSums.ts';
+
+/*
+ * Hand floor piece by piece, each with its reason.
+ *
+ *   cut off   a machine could stand there, but nothing leads in: the passage that is too narrow or too low, or the gap
+ *   gap       too small for the head: the two faces that are too near, or the face that it keeps far off
+ *
+ * What hangs together has one reason, however zones cut it.
+ */
+interface Reason {
+  readonly kind: TightPiece['kind'];
+  readonly blockedBy: TightPiece['blockedBy'];
+  readonly keptOff: NonNullable<TightPiece['keptOff']> | null;
+  readonly gap: NonNullable<TightPiece['gap']> | null;
+}
+
+/** Smaller pieces, in mm2, are what a round head leaves in corners: the reason is the head, and none is looked for. */
+const CORNER_REST_MM2 = 20_000;
+
+const BY_HAND: Reason = { kind: 'gap', blockedBy: null, keptOff: null, gap: null };
+
+/** Pieces by zone number. `fieldOf` is what all machines cover, for the way from there. */
+export function tightPieces(
+  state: LedgerState,
+  shape: FloorShape,
+  outlines: ReadonlyMap<string, Region>,
+): ReadonlyMap<number, TightPiece[]> {
+  const whole = (outlines.get(ALL_TIGHT) ?? []).filter((polygon) => !isSliver(polygon));
+  const index = boxIndex(whole.map((polygon) => boxOf(polygon[0] ?? [])));
+  const reasons = new Map<readonly Ring[], Reason>();
+  const finder = reasonFinder(state, shape, outlines);
+  const reasonAt = (at: Point): Reason => {
+    const found = index
+      .meeting(boxOf([at]))
+      .map((i) => whole[i] as readonly Ring[])
+      .find((polygon) => whole.length === 1 || regionIndex([polygon]).contains(at));
+    if (!found) return BY_HAND;
+    const reason = reasons.get(found) ?? finder(found);
+    reasons.set(found, reason);
+    return reason;
+  };
+  const zones = [NO_ZONE, ...state.items.zones.map((zone) => zone.number)];
+  return new Map(
+    zones.map((zone) => {
+      const isByHand = (zone === NO_ZONE ? state.cascades.ofRest : (state.cascades.ofZone.get(zone) ?? -1)) < 0;
+      const id = state.items.zones.find((item) => item.number === zone)?.id ?? 'rest';
+      const pieces = (outlines.get(partKey(zone, TIGHT)) ?? [])
+        .filter((polygon) => !isSliver(polygon))
+        .map((polygon): TightPiece => {
+          const region = [polygon];
+          const at = pieceSpot(region);
+          return { ...(isByHand ? BY_HAND : reasonAt(at)), areaM2: regionArea(region) / 1e6, region, at, zone: id };
+        });
+      return [zone, pieces.toSorted((a, b) => b.areaM2 - a.areaM2)];
+    }),
+  );
+}
+
+/** Finds the reason of a whole piece. What it needs of the floor is made when first asked. */
+function reasonFinder(
+  state: LedgerState,
+  shape: FloorShape,
+  outlines: ReadonlyMap<string, Region>,
+): (polygon: readonly Ring[]) => Reason {
+  const { origin } = state.memory;
+  const faces = clustersInOrder(state).flatMap((cluster) => cluster.faces.chains.flatMap((chain) => chain.faces));
+  const moved = origin[0] === 0 && origin[1] === 0 ? faces : faces.map((face) => movedFace(face, origin));
+  const faceIndex = boxIndex(moved.map((face) => boxOf([face.a, face.b])));
+  const spots = unreachedSpots(state);
+  const ways = waysOf(shape);
+  let field: RegionIndex | null = null;
+  const reached = (): RegionIndex =>
+    (field ??= regionIndex([...outlines].flatMap(([key, region]) => (isField(key) ? region : []))));
+  const smallest = shape.machines.find((machine) => machine.id === lastMachine(state)) ?? null;
+
+  return (polygon) => {
+    const box = boxOf(polygon[0] ?? []);
+    const index = regionIndex([polygon]);
+    const lost = spots.find(({ at }) => index.contains(at));
+    const machine = lost?.machine ?? smallest;
+    if (!machine) return BY_HAND;
+    const near = (byMm: number): Face[] => faceIndex.meeting(grownBox(box, byMm)).flatMap((i) => moved[i] ?? []);
+    if (lost) {
+      const blockedBy = blockerOf(index, reached(), machine, ways, shape);
+      return {
+        kind: 'cutOff',
+        blockedBy,
+        keptOff: null,
+        gap: blockedBy ? null : narrowGap([polygon], near(machine.passageMm + 100), machine),
+      };
+    }
+    const widths = bandWidths(machine);
+    const face = near(1).find((each) => widths[each.kind] > WIDEST_STRIP_MM && liesAlong(polygon, each));
+    if (face)
+      return {
+        kind: 'gap',
+        blockedBy: null,
+        keptOff: { kind: face.kind, clearanceMm: machine.clearanceMm[face.kind] },
+        gap: null,
+      };
+    const isRest = regionArea([polygon]) < CORNER_REST_MM2;
+    return {
+      kind: 'gap',
+      blockedBy: null,
+      keptOff: null,
+      gap: isRest ? null : narrowGap([polygon], near(machine.passageMm + 100), machine),
+    };
+  };
+}
+
+function movedFace(face: Face, [x, y]: Point): Face {
+  return { ...face, a: [face.a[0] + x, face.a[1] + y], b: [face.b[0] + x, face.b[1] + y] };
+}
+
+function isField(key: string): boolean {
+  const part = Number(key.split(' ')[1]);
+  return part < 100;
+}
+
+/** The smallest machine of the cascades in use: the one that decides what stays hand floor. */
+function lastMachine(state: LedgerState): string | null {
+  const number = state.plan.sequences[0]?.at(-1);
+  return number === undefined ? null : (state.plan.machines[number]?.shape.id ?? null);
+}
+
+/** Places where a machine could stand but that it does not get to. */
+function unreachedSpots(state: LedgerState): { readonly at: Point; readonly machine: MachineShape }[] {
+  const [x, y] = state.memory.origin;
+  return state.plan.machines.flatMap((machine) =>
+    state.grid.tiles.flatMap((tile) =>
+      (tile.rooms[machine.number]?.spots ?? []).flatMap((spot, room) =>
+        spot.isInTile && tile.reached[machine.number]?.[room] === false
+          ? [{ at: [spot.x + x, spot.y + y] as const, machine: machine.shape }]
+          : [],
+      ),
+    ),
+  );
+}
