@@ -1,10 +1,23 @@
 // npm run fuzz [-- COUNT [FIRST_SEED [FAMILY]]]: measures that many degenerate plans (100,000 unless told) and looks at
 // each by the laws of tests/fuzz. A failure is printed as family and seed, which make the plan again.
+// npm run fuzz -- smallest FAMILY SEED: what that plan breaks, and the smallest plan that still does.
 // Two processes share the work; each is this script with FUZZ_SHARE set.
 import { availableParallelism } from 'node:os';
 import { importBundled } from './bundleEntry.mjs';
 import { ensureDeps } from './deps.mjs';
 import { runNode } from './runTool.mjs';
+
+const load = async () =>
+  /** @type {typeof import('../tests/fuzz/fuzzShare.ts')} */ (
+    /** @type {unknown} */ (await importBundled('tests/fuzz/fuzzShare.ts'))
+  );
+const print = (/** @type {string} */ line) => console.log(line);
+
+if (process.argv[2] === 'smallest') {
+  await ensureDeps();
+  const { smallestPlans } = await load();
+  process.exit((await smallestPlans(process.argv[3] ?? '', Number(process.argv[4]), print)) === 0 ? 0 : 1);
+}
 
 const [count = 100_000, firstSeed = 0] = process.argv.slice(2, 4).map(Number);
 const family = process.argv[4];
@@ -31,8 +44,6 @@ if (share === undefined) {
 }
 
 const [own = 0, workers = 1] = share.split(' ').map(Number);
-const { fuzzShare } = /** @type {typeof import('../tests/fuzz/fuzzShare.ts')} */ (
-  /** @type {unknown} */ (await importBundled('tests/fuzz/fuzzShare.ts'))
-);
-const failed = await fuzzShare({ count, firstSeed, family, share: own, shares: workers }, (line) => console.log(line));
+const { fuzzShare } = await load();
+const failed = await fuzzShare({ count, firstSeed, family, share: own, shares: workers }, print);
 process.exit(failed === 0 ? 0 : 1);

@@ -1,5 +1,5 @@
+import type { Jury } from './oracleVotes.ts';
 import type { FloorShape } from '../../src/geometry/floorShape.ts';
-import type { Oracle } from '../support/oracles/oracle.ts';
 import { type Dice, diceOf } from './dice.ts';
 import { memoryFault } from './edits.ts';
 import { type Numbers, measured } from './engine.ts';
@@ -12,15 +12,14 @@ import { undecidedLines } from './undecidedLines.ts';
 import { VARIANTS } from './variants.ts';
 import { outsideFaults } from './votes.ts';
 
-/** What is wrong with one plan; `family` and `seed` make it again. */
-export interface Failure {
-  readonly family: FamilyName;
-  readonly seed: number;
+/** What is wrong with a plan, and by which law. */
+export interface Broken {
+  readonly law: string;
   readonly what: string;
 }
 
 export interface Checked {
-  readonly failures: readonly Failure[];
+  readonly broken: readonly Broken[];
   /** Answers on which other engines do not agree, which say nothing of ours. */
   readonly disagreements: number;
 }
@@ -57,38 +56,41 @@ function turnsOf(seed: number, all: boolean): Turn[] {
   return [...inTurn(sameFloor), ...inTurn(moreOrLess), ...(seed % 3 === 0 ? [remembered] : [])];
 }
 
-/** Makes a plan, measures it and looks at it from all sides. With `all` no law waits for its turn. */
-export function checkPlan(family: FamilyName, seed: number, oracles: readonly Oracle[], all = false): Checked {
-  const wrong: string[] = [];
+/** Makes a plan and looks at it from all sides. With `all` no law waits for its turn. */
+export function checkPlan(family: FamilyName, seed: number, jury: Jury, all = false): Checked {
+  return checkShape(planOf(family, seed), seed, jury, all);
+}
+
+/** Measures a plan and looks at it from all sides; `seed` says which laws have their turn. */
+export function checkShape(shape: FloorShape, seed: number, jury: Jury, all: boolean): Checked {
+  const broken: Broken[] = [];
   let disagreements = 0;
-  const attempt = (name: string, look: () => readonly string[]): void => {
+  const attempt = (law: string, look: () => readonly Broken[]): void => {
     try {
-      wrong.push(...look().map((fault) => (fault.startsWith(name) ? fault : `${name}: ${fault}`)));
+      broken.push(...look());
     } catch (error) {
-      wrong.push(`${name}: ${error instanceof Error ? error.message : String(error)}`);
+      broken.push({ law, what: error instanceof Error ? error.message : String(error) });
     }
   };
-  const shape = planOf(family, seed);
   let measure: Numbers | null = null;
-  attempt('', () => {
+  attempt('answer', () => {
     measure = measured(shape);
     return brokenLaws(measure, shape);
   });
-  if (measure) {
-    const answer: Numbers = measure;
-    for (const { name, fault } of turnsOf(seed, all)) {
-      attempt(name, () => {
-        const found = fault(shape, answer, diceOf(name, seed));
-        return found ? [found] : [];
-      });
-    }
-    if (all || seed % 10 === 0) {
-      attempt('outside', () => {
-        const votes = outsideFaults(shape, answer, diceOf('outside', seed), oracles);
-        disagreements += votes.disagreements;
-        return votes.faults;
-      });
-    }
+  if (!measure) return { broken, disagreements };
+  const answer: Numbers = measure;
+  for (const { name, fault } of turnsOf(seed, all)) {
+    attempt(name, () => {
+      const what = fault(shape, answer, diceOf(name, seed));
+      return what ? [{ law: name, what }] : [];
+    });
   }
-  return { failures: wrong.map((what) => ({ family, seed, what })), disagreements };
+  if (all || seed % 10 === 0) {
+    attempt('outside', () => {
+      const votes = outsideFaults(shape, answer, diceOf('outside', seed), jury);
+      disagreements += votes.disagreements;
+      return votes.broken;
+    });
+  }
+  return { broken, disagreements };
 }

@@ -7,7 +7,8 @@ import { type MeasureMemory, measureMemory } from '../../src/geometry/measureMem
 export interface Numbers extends Omit<FloorTotals, 'zones'> {
   readonly zones: readonly ZoneNumbers[];
 }
-export type ZoneNumbers = Omit<ZoneTotals, 'hiddenFaces'>;
+/** What is cut off is known where outlines are made. */
+export type ZoneNumbers = Omit<ZoneTotals, 'hiddenFaces'> & { readonly cutOffM2?: number };
 
 /** The engine that all plans go through, in one place: numbers alone. A throw is told as such. */
 export function measured(shape: FloorShape, memory?: MeasureMemory): Numbers {

@@ -1,9 +1,9 @@
 import { describe } from 'vitest';
 import { everyFamily } from './everyFamily.ts';
-import { loadOracles } from './oracleVotes.ts';
+import { loadJury } from './oracleVotes.ts';
 
-const oracles = await loadOracles();
+const jury = await loadJury();
 
 describe('plans that are hard to measure, one half', () => {
-  everyFamily(0, oracles);
+  everyFamily(0, jury);
 });

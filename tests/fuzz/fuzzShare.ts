@@ -1,6 +1,9 @@
+import { checkPlan } from './checkPlan.ts';
 import { FAMILY_NAMES } from './families.ts';
-import { loadOracles } from './oracleVotes.ts';
+import { loadJury } from './oracleVotes.ts';
+import { planOf } from './plan.ts';
 import { runPlans, told } from './runPlans.ts';
+import { shrunk } from './shrink.ts';
 
 export interface FuzzOrder {
   readonly count: number;
@@ -19,16 +22,33 @@ export async function fuzzShare(order: FuzzOrder, print: (line: string) => void)
     print(`There is no family ${order.family}. There are: ${FAMILY_NAMES.join(' ')}`);
     return 1;
   }
-  const oracles = await loadOracles();
+  const jury = await loadJury();
   let [failed, disagreements] = [0, 0];
   // Whole rounds of the families, so that each process has seeds of its own.
   for (let round = order.share; round * families.length < order.count; round += order.shares) {
     const plans = Math.min(families.length, order.count - round * families.length);
-    const run = runPlans(plans, order.firstSeed + round, oracles, families);
+    const run = runPlans(plans, order.firstSeed + round, jury, families);
     for (const failure of run.failures) print(told(failure));
     failed += run.failures.length;
     disagreements += run.disagreements;
   }
   if (disagreements > 0) print(`${disagreements} answers on which other engines do not agree`);
   return failed;
+}
+
+/** For each law that one plan breaks the smallest plan that still breaks it, printed as a shape. */
+export async function smallestPlans(name: string, seed: number, print: (line: string) => void): Promise<number> {
+  const family = FAMILY_NAMES.find((one) => one === name);
+  if (!family || !Number.isInteger(seed)) {
+    print(`Say a family and a seed. There are: ${FAMILY_NAMES.join(' ')}`);
+    return 1;
+  }
+  const jury = await loadJury();
+  const { broken } = checkPlan(family, seed, jury, true);
+  const laws = new Map(broken.map(({ law, what }) => [law, what]));
+  for (const [law, what] of laws) {
+    print(told({ family, seed, law, what }));
+    print(JSON.stringify(shrunk(planOf(family, seed), seed, law, jury)));
+  }
+  return laws.size;
 }

@@ -127,7 +127,8 @@ const everyZoneAnswered: Law = (measure, shape) => {
 const smallerThanWhole: Law = (measure) => {
   const slackM2 = slackOf(measure, SUM_SHARE);
   for (const zone of measure.zones) {
-    if (zone.cutOffM2 > zone.tightM2 + slackM2) return `${zone.id}: cut off ${zone.cutOffM2} of tight ${zone.tightM2}`;
+    if ((zone.cutOffM2 ?? 0) > zone.tightM2 + slackM2)
+      return `${zone.id}: cut off ${zone.cutOffM2} of tight ${zone.tightM2}`;
     if ((zone.lapM2 ?? 0) > zone.stripM2 + slackM2) return `${zone.id}: lap ${zone.lapM2} of strip ${zone.stripM2}`;
     const finding = Object.entries(zone.findingM2).find(([, area]) => area > zone.netM2 + slackM2);
     if (finding) return `${zone.id}: finding ${finding.join(' ')} of net ${zone.netM2}`;
@@ -194,10 +195,10 @@ const LAWS = {
 } as const satisfies Record<string, Law>;
 
 /** Every law that an answer breaks, with what is wrong. */
-export function brokenLaws(measure: Numbers, shape: FloorShape): string[] {
-  return Object.entries(LAWS).flatMap(([name, law]) => {
-    const wrong = law(measure, shape);
-    return wrong ? [`${name}: ${wrong}`] : [];
+export function brokenLaws(measure: Numbers, shape: FloorShape): { law: string; what: string }[] {
+  return Object.entries(LAWS).flatMap(([law, rule]) => {
+    const what = rule(measure, shape);
+    return what ? [{ law, what }] : [];
   });
 }
 
@@ -218,7 +219,7 @@ export function difference(
     const other = b.zones.find((one) => one.id === zone.id);
     if (!other) return `zone ${zone.id} is gone`;
     for (const part of ['netM2', 'fieldM2', 'stripM2', 'tightM2', 'cutOffM2'] as const) {
-      const fault = apart(`${zone.id} ${part}`, zone[part], other[part], slackM2);
+      const fault = apart(`${zone.id} ${part}`, zone[part] ?? 0, other[part] ?? 0, slackM2);
       if (fault) return fault;
     }
     const fault =

@@ -6,7 +6,7 @@ import { outlined } from './engine.ts';
 import { brokenLaws, difference, partsFault, partsOfFloor } from './laws.ts';
 import { sampledFaults } from './sampler.ts';
 import { SAME_SHARE, SUM_SHARE } from './tolerances.ts';
-import { loadOracles, oracleVerdict, plainOf } from './oracleVotes.ts';
+import { loadJury, oracleVerdict, plainOf } from './oracleVotes.ts';
 import { slowAreas } from './slowAreas.ts';
 import { outlineFaults, outsideFaults, slowFaults } from './votes.ts';
 
@@ -32,12 +32,12 @@ function withZone(change: (zone: ZoneMeasure) => Partial<ZoneMeasure>): FloorMea
   return { ...RIGHT, zones: RIGHT.zones.map((zone) => (zone.id === 'z1' ? { ...zone, ...change(zone) } : zone)) };
 }
 
-const oracles = await loadOracles();
+const jury = await loadJury();
 
 describe('the right answer', () => {
   it('keeps every law and agrees with every other way', () => {
     expect(brokenLaws(RIGHT, SHAPE)).toEqual([]);
-    expect(outsideFaults(SHAPE, RIGHT, diceOf('planted', 1), oracles).faults).toEqual([]);
+    expect(outsideFaults(SHAPE, RIGHT, diceOf('planted', 1), jury).broken).toEqual([]);
   });
 });
 
@@ -73,7 +73,7 @@ describe('each law of one answer is red', () => {
     })),
   };
   it.each(Object.entries(planted))('%s', (name, wrong) => {
-    expect(brokenLaws(wrong, SHAPE).map((told) => told.split(':')[0])).toContain(name);
+    expect(brokenLaws(wrong, SHAPE).map(({ law }) => law)).toContain(name);
   });
 });
 
@@ -106,9 +106,9 @@ describe('the other ways are red', () => {
   });
   it('the oracles, who agree, for a pit that only they see', () => {
     const pit = { ...SHAPE, solids: [column('pit', 8_000, 1_000, 4_000)] };
-    const others = oracles.map((oracle) => ({ ...oracle, answer: () => oracle.answer(plainOf(pit, 0)) }));
-    expect(oracleVerdict(SHAPE, [], oracles)).toEqual({ faults: [], disagreements: 0 });
-    expect(oracleVerdict(SHAPE, [], others).faults[0]).toMatch(/net/u);
+    const others = jury.quick.map((oracle) => ({ ...oracle, answer: () => oracle.answer(plainOf(pit, 0)) }));
+    expect(oracleVerdict(SHAPE, [], jury)).toEqual({ faults: [], disagreements: 0 });
+    expect(oracleVerdict(SHAPE, [], { quick: others, careful: others }).faults[0]).toMatch(/net/u);
   });
   const points = (wrong: FloorMeasure): string[] => sampledFaults(SHAPE, wrong, diceOf('planted', 2), 400);
   it('the points, for strip told as field, field told as tight, and floor told as none', () => {

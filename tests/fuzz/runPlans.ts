@@ -1,6 +1,12 @@
-import type { Oracle } from '../support/oracles/oracle.ts';
-import { type Failure, checkPlan } from './checkPlan.ts';
+import type { Jury } from './oracleVotes.ts';
+import { type Broken, checkPlan } from './checkPlan.ts';
 import { FAMILY_NAMES, type FamilyName } from './families.ts';
+
+/** A plan with something wrong; `family` and `seed` make it again. */
+export interface Failure extends Broken {
+  readonly family: FamilyName;
+  readonly seed: number;
+}
 
 export interface Run {
   readonly plans: number;
@@ -13,21 +19,22 @@ export interface Run {
 export function runPlans(
   count: number,
   firstSeed: number,
-  oracles: readonly Oracle[],
+  jury: Jury,
   families: readonly FamilyName[] = FAMILY_NAMES,
 ): Run {
   const failures: Failure[] = [];
   let disagreements = 0;
   for (let i = 0; i < count; i += 1) {
     const family = families[i % families.length] as FamilyName;
-    const checked = checkPlan(family, firstSeed + Math.floor(i / families.length), oracles);
-    failures.push(...checked.failures);
+    const seed = firstSeed + Math.floor(i / families.length);
+    const checked = checkPlan(family, seed, jury);
+    failures.push(...checked.broken.map((broken) => ({ family, seed, ...broken })));
     disagreements += checked.disagreements;
   }
   return { plans: count, failures, disagreements };
 }
 
 /** One line a failure, to run again or to pin. */
-export function told({ family, seed, what }: Failure): string {
-  return `${family} ${seed}: ${what}`;
+export function told({ family, seed, law, what }: Failure): string {
+  return `${family} ${seed}: ${law}: ${what}`;
 }

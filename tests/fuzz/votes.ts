@@ -1,28 +1,33 @@
 import type { FloorMeasure, FloorShape } from '../../src/geometry/floorShape.ts';
 import { regionArea } from '../../src/geometry/ring.ts';
-import type { Oracle } from '../support/oracles/oracle.ts';
 import type { Dice } from './dice.ts';
 import { type Numbers, outlined } from './engine.ts';
 import { apart, slackOf, sum } from './laws.ts';
-import { type Verdict, oracleVerdict } from './oracleVotes.ts';
+import { type Jury, oracleVerdict } from './oracleVotes.ts';
 import { sampledFaults } from './sampler.ts';
 import { type SlowAreas, slowAreas } from './slowAreas.ts';
 import { LENGTH_SHARE, NOTHING_M, ORACLE_SHARE, OUTLINE_SHARE } from './tolerances.ts';
 
 const POINTS = 40;
 
+export interface Votes {
+  readonly broken: readonly { readonly law: string; readonly what: string }[];
+  readonly disagreements: number;
+}
+
 /** What others say of an answer: a slow sum of trapezoids, other engines, points with direct distances, and its own outlines. */
-export function outsideFaults(shape: FloorShape, numbers: Numbers, dice: Dice, oracles: readonly Oracle[]): Verdict {
+export function outsideFaults(shape: FloorShape, numbers: Numbers, dice: Dice, jury: Jury): Votes {
   const measure = outlined(shape);
-  const verdict = oracleVerdict(shape, numbers.faults, oracles);
+  const { faults, disagreements } = oracleVerdict(shape, numbers.faults, jury);
+  const by = (law: string, found: readonly string[]) => found.map((what) => ({ law, what }));
   return {
-    faults: [
-      ...slowFaults(slowAreas(shape, numbers.faults), numbers),
-      ...verdict.faults,
-      ...outlineFaults(measure, numbers),
-      ...sampledFaults(shape, measure, dice, POINTS),
+    broken: [
+      ...by('trapezoids', slowFaults(slowAreas(shape, numbers.faults), numbers)),
+      ...by('oracles', faults),
+      ...by('outlines', outlineFaults(measure, numbers)),
+      ...by('points', sampledFaults(shape, measure, dice, POINTS)),
     ],
-    disagreements: verdict.disagreements,
+    disagreements,
   };
 }
 
