@@ -63,6 +63,13 @@ const SCREENS: readonly { readonly name: string; go(page: Page): Promise<void> }
     },
   },
   {
+    name: 'lanes',
+    async go(page) {
+      await page.getByRole('checkbox', { name: 'Lanes' }).check();
+      await page.getByText('Machine hours by lanes').waitFor();
+    },
+  },
+  {
     name: 'the four questions',
     async go(page) {
       await page.getByRole('button', { name: 'The four questions' }).click();
