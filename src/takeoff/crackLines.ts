@@ -2,6 +2,7 @@ import { onFloor, type Held } from '../model/doc.ts';
 import { isChased, widthClass } from './crackClass.ts';
 import { grouped } from './grouped.ts';
 import type { Line } from './line.ts';
+import { lyingIn } from './lyingIn.ts';
 import { sumLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 
@@ -15,9 +16,10 @@ export function cracksIn(
   { doc, floor }: Site,
   { measure }: ZoneWork,
 ): { readonly crack: Held<'crack'>; readonly metres: number }[] {
-  return onFloor(doc, 'crack', floor)
-    .map((crack) => ({ crack, metres: measure.lengthM[crack.id] ?? 0 }))
-    .filter(({ metres }) => metres > 0);
+  return lyingIn(onFloor(doc, 'crack', floor), measure.lengthM).map(({ record, amount }) => ({
+    crack: record,
+    metres: amount,
+  }));
 }
 
 /** Joints that lie in a zone, with their metres in it. */
@@ -25,9 +27,10 @@ export function jointsIn(
   { doc, floor }: Site,
   { measure }: ZoneWork,
 ): { readonly joint: Held<'joint'>; readonly metres: number }[] {
-  return onFloor(doc, 'joint', floor)
-    .map((joint) => ({ joint, metres: measure.lengthM[joint.id] ?? 0 }))
-    .filter(({ metres }) => metres > 0);
+  return lyingIn(onFloor(doc, 'joint', floor), measure.lengthM).map(({ record, amount }) => ({
+    joint: record,
+    metres: amount,
+  }));
 }
 
 function zoneCracks(site: Site, zone: ZoneWork): Line[] {

@@ -3,6 +3,7 @@ import { EDGE_KINDS, edgeCode, type EdgeKind } from './edgeLines.ts';
 import { metresOf } from './faceMetres.ts';
 import { add, divide, largest, multiply, number, term, wholeUp } from './formula.ts';
 import type { Formula, Line, Term } from './line.ts';
+import { namedOf } from './lyingIn.ts';
 import { makeLine } from './makeLine.ts';
 import { edgeMachine, edgeTimesOver, type PlannedPass } from './prep.ts';
 import { methodOf } from './rates/methods.ts';
@@ -83,8 +84,8 @@ const BY_NUMBER = { post: 'labour/post_base', drain: 'labour/drain' } as const;
 type ByNumber = keyof typeof BY_NUMBER;
 
 function countedPieces({ doc, floor }: Site, { measure }: ZoneWork, kind: ByNumber) {
-  return onFloor(doc, 'obstruction', floor).filter(
-    (item) => item.kind === kind && item.under !== 'clearedBefore' && measure.solids.includes(item.id),
+  return namedOf(onFloor(doc, 'obstruction', floor), measure.solids).filter(
+    (item) => item.kind === kind && item.under !== 'clearedBefore',
   );
 }
 

@@ -2,6 +2,7 @@ import type { RecordId } from '../model/cell.ts';
 import { onFloor } from '../model/doc.ts';
 import { sumOf } from './formula.ts';
 import type { Line } from './line.ts';
+import { namedOf } from './lyingIn.ts';
 import { makeLine, plainLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { measured } from './terms.ts';
@@ -70,8 +71,8 @@ function countLines({ doc, floor }: Site, { measure, prep, held }: ZoneWork, tou
     records: touched,
     term: measured('outer corners beside machine field', measure.outerCorners, 'number', prep.zone),
   });
-  const standing = onFloor(doc, 'obstruction', floor).filter(
-    (item) => item.under !== 'clearedBefore' && measure.solids.includes(item.id),
+  const standing = namedOf(onFloor(doc, 'obstruction', floor), measure.solids).filter(
+    (item) => item.under !== 'clearedBefore',
   );
   const obstructions = plainLine({
     ...base,

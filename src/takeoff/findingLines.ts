@@ -2,6 +2,7 @@ import { onFloor, type Held } from '../model/doc.ts';
 import { grouped } from './grouped.ts';
 import { isCutOut } from './holds.ts';
 import type { Line } from './line.ts';
+import { lyingIn } from './lyingIn.ts';
 import { sumLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 
@@ -10,9 +11,10 @@ export function findingsIn(
   { doc, floor }: Site,
   { measure }: ZoneWork,
 ): { readonly finding: Held<'finding'>; readonly areaM2: number }[] {
-  return onFloor(doc, 'finding', floor)
-    .map((finding) => ({ finding, areaM2: measure.findingM2[finding.id] ?? 0 }))
-    .filter(({ areaM2 }) => areaM2 > 0);
+  return lyingIn(onFloor(doc, 'finding', floor), measure.findingM2).map(({ record, amount }) => ({
+    finding: record,
+    areaM2: amount,
+  }));
 }
 
 /** Area of findings by kind in each zone. Findings may overlap: each kind counts for itself. */

@@ -4,6 +4,7 @@ import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import type { Clearance } from '../model/records/base.ts';
 import { isChased } from './crackClass.ts';
 import type { Hold, HoldKind } from './line.ts';
+import { lyingIn } from './lyingIn.ts';
 import type { ZoneId } from './prep.ts';
 import { answersOf, isNotKnown, jobOf, type Answers } from './questions.ts';
 import { findingRowOf } from './rates/findings.ts';
@@ -25,7 +26,9 @@ export function holdsOf(doc: Doc, floor: string, zones: readonly ZoneMeasure[]):
   const findings = onFloor(doc, 'finding', floor);
   const whole = buildingHold(doc, answers);
   const onZones = zones.flatMap((zone) => {
-    const inZone = findings.filter((finding) => (zone.findingM2[finding.id] ?? 0) > TOUCH_M2);
+    const inZone = lyingIn(findings, zone.findingM2).flatMap(({ record, amount }) =>
+      amount > TOUCH_M2 ? [record] : [],
+    );
     const asbestos = zoneHold(
       'asbestos',
       zone,

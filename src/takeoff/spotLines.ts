@@ -2,6 +2,7 @@ import type { TightPiece, ZoneMeasure } from '../geometry/floorShape.ts';
 import { onFloor } from '../model/doc.ts';
 import { sumOf } from './formula.ts';
 import type { Line } from './line.ts';
+import { namedOf } from './lyingIn.ts';
 import { makeLine, plainLine, sumLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { measured } from './terms.ts';
@@ -102,8 +103,8 @@ function handFloorLines(measure: ZoneMeasure, base: Base): Line[] {
 
 /** Floor under obstructions that is done by hand: it is off the net floor, so it is counted apart. */
 function underLines(site: Site, measure: ZoneMeasure, base: Base): Line[] {
-  const under = onFloor(site.doc, 'obstruction', site.floor).filter(
-    (item) => item.under === 'byHand' && measure.solids.includes(item.id),
+  const under = namedOf(onFloor(site.doc, 'obstruction', site.floor), measure.solids).filter(
+    (item) => item.under === 'byHand',
   );
   if (under.length === 0) return [];
   return [

@@ -1,11 +1,12 @@
 import type { RecordId } from '../model/cell.ts';
 import { corner } from '../geometry/ring.ts';
 import type { Point } from '../geometry/floorShape.ts';
-import { onFloor } from '../model/doc.ts';
+import { onFloor, type Held } from '../model/doc.ts';
 import type { Upstand } from '../model/records/base.ts';
 import { add, divide, multiply, number, sumOf, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
 import { metresAlong, metresOf } from './faceMetres.ts';
+import { keptOf } from './keptShapes.ts';
 import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
@@ -18,6 +19,8 @@ export interface UpstandRun {
   readonly upstand: Upstand;
   readonly metres: number;
 }
+
+const withUpstand = keptOf((items: readonly Held<'obstruction'>[]) => items.filter((item) => item.upstand));
 
 /** Upstands of a zone, wherever the floor at their foot is worked by machine or by hand. */
 export function upstandRuns(
@@ -39,7 +42,7 @@ export function upstandRuns(
         : [],
     );
   });
-  const onObstructions = onFloor(doc, 'obstruction', floor).flatMap((item) =>
+  const onObstructions = withUpstand(onFloor(doc, 'obstruction', floor)).flatMap((item) =>
     item.upstand
       ? [{ record: item.id, name: item.tag, upstand: item.upstand, metres: metresOf(measure, item.id) }]
       : [],
