@@ -63,7 +63,9 @@ function widthsBetween(a: Face, b: Face, limitMm: number, room: FaceRoom): FreeW
     const across = unit(minus(to, from));
     const back = times(across, -1);
     if (dot(across, a.inward) < -LEAST_SLOPE || dot(back, b.inward) < -LEAST_SLOPE) return [];
-    const slope = Math.max(slopeAt(from, across, a, room), slopeAt(to, back, b, room));
+    // Most pairs fail on their own two faces: only the others are worth a look at their neighbours.
+    if (steepest(from, across, [a]) > STEEPEST_SLOPE || steepest(to, back, [b]) > STEEPEST_SLOPE) return [];
+    const slope = Math.max(steepest(from, across, facesAt(from, room)), steepest(to, back, facesAt(to, room)));
     if (slope > STEEPEST_SLOPE || isBarred(from, to, room)) return [];
     return [{ faces: [a, b], from, to, widthMm, isLeast: slope <= LEAST_SLOPE, alongMm }];
   });
@@ -81,11 +83,13 @@ function spans(a: Face, b: Face): Pick<FreeWidth, 'from' | 'to' | 'alongMm'>[] {
   ];
 }
 
-/** How fast the width shrinks when its end at `at` slides along a face there: the cosine of the angle between the two. */
-function slopeAt(at: Point, across: Point, face: Face, room: FaceRoom): number {
-  const meeting = room.index.meeting(grownBox(boxOf([at]), MEET_MM)).flatMap((i) => room.faces[i] ?? []);
-  const ways = [face, ...meeting].flatMap((each) => waysFrom(at, each));
-  return Math.max(-1, ...ways.map((way) => dot(way, across)));
+/** How fast the width shrinks when its end at `at` slides along one of the faces there: the cosine of the angle between the two. */
+function steepest(at: Point, across: Point, faces: readonly Face[]): number {
+  return Math.max(-1, ...faces.flatMap((face) => waysFrom(at, face)).map((way) => dot(way, across)));
+}
+
+function facesAt(at: Point, room: FaceRoom): readonly Face[] {
+  return room.index.meeting(grownBox(boxOf([at]), MEET_MM)).flatMap((i) => room.faces[i] ?? []);
 }
 
 /** The directions in which a point that lies on a face can slide along it. */

@@ -39,8 +39,8 @@ export function narrowGap(piece: Region, faces: readonly Face[], machine: Machin
   const index = regionIndex(piece);
   const open = openEdges(piece, faces);
   const isByOpening = ({ from, to }: FreeWidth): boolean => isNearEdge(between(from, to, 0.5), open, machine.passageMm);
-  const inPiece = widths.filter((width) => liesAcross(width, index));
   if (holdsMachine(piece, index, machine)) return described(narrowest(widths.filter(isByOpening)), machine, needsMm);
+  const inPiece = widths.filter((width) => liesAcross(width, index));
   const found = narrowest(inPiece.filter(isByOpening)) ?? narrowest(inPiece);
   return described(found && narrowest([found, ...inPiece.filter(isAsWideAs(found))]), machine, needsMm);
 }

@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './ZoneSplit.module.css';
 import { RECIPE } from './RecipeEditor.tsx';
-import { splitBlocks, splitRemainderM2, type SplitBlock } from './splitBlocks.ts';
+import { isWorthShowing, splitBlocks, splitRemainderM2, type SplitBlock } from './splitBlocks.ts';
 import { splitWords } from './splitWords.ts';
 import { useZoneRecipe } from './useZoneRecipe.ts';
 import { zoneKey } from './zoneNames.ts';
@@ -32,7 +32,7 @@ export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
   const netLine = takeoff.lines.find((line) => line.code === 'netFloor' && line.zone === zoneKey(zone));
   return (
     <section className={cx(css.split, stale && css.stale)} aria-label={prepText.splits} aria-busy={stale}>
-      {blocks.map((block) => {
+      {blocks.filter(isWorthShowing).map((block) => {
         const words = splitWords(block, { units, recipe, doc });
         return <Block key={block.key} block={block} name={words.name} reason={words.reason} />;
       })}

@@ -116,3 +116,8 @@ function cutOffBy({ blockedBy, gap }: TightPiece): string {
 export function splitRemainderM2(zone: ZoneMeasure, blocks: readonly SplitBlock[]): number {
   return zone.netM2 - blocks.reduce((sum, block) => sum + block.areaM2, 0);
 }
+
+/** What is left in corners is nothing to read about where it would read 0.00. */
+export function isWorthShowing({ kind, areaM2 }: SplitBlock): boolean {
+  return kind !== 'rests' || areaM2 >= NOTHING_M2;
+}
