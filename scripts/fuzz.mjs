@@ -1,6 +1,6 @@
 // npm run fuzz [-- COUNT [FIRST_SEED [FAMILY]]]: measures that many degenerate plans (100,000 unless told) and looks at
 // each by the laws of tests/fuzz. A failure is printed as family and seed, which make the plan again.
-// npm run fuzz -- smallest FAMILY SEED: what that plan breaks, and the smallest plan that still does.
+// npm run fuzz -- smallest FAMILY SEED [LAW]: what that plan breaks, and the smallest plan that still does.
 // Two processes share the work; each is this script with FUZZ_SHARE set.
 import { availableParallelism } from 'node:os';
 import { importBundled } from './bundleEntry.mjs';
@@ -16,7 +16,8 @@ const print = (/** @type {string} */ line) => console.log(line);
 if (process.argv[2] === 'smallest') {
   await ensureDeps();
   const { smallestPlans } = await load();
-  process.exit((await smallestPlans(process.argv[3] ?? '', Number(process.argv[4]), print)) === 0 ? 0 : 1);
+  const [, , , name = '', seed, law] = process.argv;
+  process.exit((await smallestPlans(name, Number(seed), law, print)) === 0 ? 0 : 1);
 }
 
 const [count = 100_000, firstSeed = 0] = process.argv.slice(2, 4).map(Number);

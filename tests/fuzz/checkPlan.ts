@@ -49,20 +49,33 @@ const moreOrLess: Turn[] = Object.entries(GROWTHS).map(([name, growth]) => ({
 
 const remembered: Turn = { name: 'memory', fault: (shape, _measure, dice) => memoryFault(shape, dice) };
 
+/** Which laws are looked at: those whose turn it is by the seed, all, or one by name. */
+export type Which = 'turn' | 'all' | { readonly law: string };
+
 /** Each plan has the laws of one answer; of the others it takes one of each list in turn. */
-function turnsOf(seed: number, all: boolean): Turn[] {
-  if (all) return [...sameFloor, ...moreOrLess, remembered];
+function turnsOf(seed: number, which: Which): Turn[] {
+  const all = [...sameFloor, ...moreOrLess, remembered];
+  if (which === 'all') return all;
+  if (which !== 'turn') return all.filter(({ name }) => name === which.law);
   const inTurn = (list: readonly Turn[]): Turn[] => list.slice(seed % list.length, (seed % list.length) + 1);
   return [...inTurn(sameFloor), ...inTurn(moreOrLess), ...(seed % 3 === 0 ? [remembered] : [])];
 }
 
-/** Makes a plan and looks at it from all sides. With `all` no law waits for its turn. */
-export function checkPlan(family: FamilyName, seed: number, jury: Jury, all = false): Checked {
-  return checkShape(planOf(family, seed), seed, jury, all);
+const OUTSIDE = ['outside', 'trapezoids', 'oracles', 'outlines', 'points'];
+
+/** Every tenth plan is looked at from outside. */
+function isOutside(seed: number, which: Which): boolean {
+  if (which === 'turn') return seed % 10 === 0;
+  return which === 'all' || OUTSIDE.includes(which.law);
+}
+
+/** Makes a plan and looks at it from all sides. */
+export function checkPlan(family: FamilyName, seed: number, jury: Jury, which: Which = 'turn'): Checked {
+  return checkShape(planOf(family, seed), seed, jury, which);
 }
 
 /** Measures a plan and looks at it from all sides; `seed` says which laws have their turn. */
-export function checkShape(shape: FloorShape, seed: number, jury: Jury, all: boolean): Checked {
+export function checkShape(shape: FloorShape, seed: number, jury: Jury, which: Which): Checked {
   const broken: Broken[] = [];
   let disagreements = 0;
   const attempt = (law: string, look: () => readonly Broken[]): void => {
@@ -79,13 +92,13 @@ export function checkShape(shape: FloorShape, seed: number, jury: Jury, all: boo
   });
   if (!measure) return { broken, disagreements };
   const answer: Numbers = measure;
-  for (const { name, fault } of turnsOf(seed, all)) {
+  for (const { name, fault } of turnsOf(seed, which)) {
     attempt(name, () => {
       const what = fault(shape, answer, diceOf(name, seed));
       return what ? [{ law: name, what }] : [];
     });
   }
-  if (all || seed % 10 === 0) {
+  if (isOutside(seed, which)) {
     attempt('outside', () => {
       const votes = outsideFaults(shape, answer, diceOf('outside', seed), jury);
       disagreements += votes.disagreements;

@@ -36,19 +36,24 @@ export async function fuzzShare(order: FuzzOrder, print: (line: string) => void)
   return failed;
 }
 
-/** For each law that one plan breaks the smallest plan that still breaks it, printed as a shape. */
-export async function smallestPlans(name: string, seed: number, print: (line: string) => void): Promise<number> {
+/** For each law that one plan breaks, or for one of them, the smallest plan that still breaks it, printed as a shape. */
+export async function smallestPlans(
+  name: string,
+  seed: number,
+  law: string | undefined,
+  print: (line: string) => void,
+): Promise<number> {
   const family = FAMILY_NAMES.find((one) => one === name);
   if (!family || !Number.isInteger(seed)) {
     print(`Say a family and a seed. There are: ${FAMILY_NAMES.join(' ')}`);
     return 1;
   }
   const jury = await loadJury();
-  const { broken } = checkPlan(family, seed, jury, true);
-  const laws = new Map(broken.map(({ law, what }) => [law, what]));
-  for (const [law, what] of laws) {
-    print(told({ family, seed, law, what }));
-    print(JSON.stringify(shrunk(planOf(family, seed), seed, law, jury)));
+  const { broken } = checkPlan(family, seed, jury, law === undefined ? 'all' : { law });
+  const laws = new Map(broken.map((one) => [one.law, one.what]));
+  for (const [broke, what] of laws) {
+    print(told({ family, seed, law: broke, what }));
+    print(JSON.stringify(shrunk(planOf(family, seed), seed, broke, jury)));
   }
   return laws.size;
 }

@@ -8,7 +8,7 @@ import { type Broken, checkShape } from './checkPlan.ts';
  */
 export function shrunk(shape: FloorShape, seed: number, law: string, jury: Jury): FloorShape {
   const isBroken = (tried: FloorShape): Broken | undefined =>
-    checkShape(tried, seed, jury, true).broken.find((broken) => broken.law === law);
+    checkShape(tried, seed, jury, { law }).broken.find((broken) => broken.law === law);
   let smallest = shape;
   for (let isSmaller = true; isSmaller;) {
     isSmaller = false;
