@@ -1,4 +1,4 @@
-import type { FloorShape, MachineShape, Point, Region, Ring, TightPiece } from '../floorShape.ts';
+import type { FloorShape, Point, Region, Ring, TightPiece } from '../floorShape.ts';
 import { boxOf, grownBox } from '../box.ts';
 import { WIDEST_STRIP_MM, bandWidths } from '../faces.ts';
 import type { Face } from '../hardFace.ts';
@@ -19,7 +19,7 @@ import { clustersInOrder } from './zoneSums.ts';
  *   cut off   a machine could stand there, but nothing leads in: the passage that is too narrow or too low, or the gap
  *   gap       too small for the head: the two faces that are too near, or the face that it keeps far off
  *
- * What hangs together has one reason, however zones cut it.
+ * What hangs together has one reason for each cascade, however zones cut it: that of its last machine, the smallest.
  */
 interface Reason {
   readonly kind: TightPiece['kind'];
@@ -41,29 +41,36 @@ export function tightPieces(
 ): ReadonlyMap<number, TightPiece[]> {
   const whole = (outlines.get(ALL_TIGHT) ?? []).filter((polygon) => !isSliver(polygon));
   const index = boxIndex(whole.map((polygon) => boxOf(polygon[0] ?? [])));
-  const reasons = new Map<readonly Ring[], Reason>();
   const finder = reasonFinder(state, shape, outlines);
-  const reasonAt = (at: Point): Reason => {
+  const known = state.plan.sequences.map(() => new Map<readonly Ring[], Reason>());
+  const reasonAt = (at: Point, cascade: number): Reason => {
+    const reasons = known[cascade];
     const found = index
       .meeting(boxOf([at]))
       .map((i) => whole[i] as readonly Ring[])
       .find((polygon) => whole.length === 1 || regionIndex([polygon]).contains(at));
-    if (!found) return BY_HAND;
-    const reason = reasons.get(found) ?? finder(found);
+    if (!found || !reasons) return BY_HAND;
+    const reason = reasons.get(found) ?? finder(found, state.plan.sequences[cascade] ?? []);
     reasons.set(found, reason);
     return reason;
   };
   const zones = [NO_ZONE, ...state.items.zones.map((zone) => zone.number)];
   return new Map(
     zones.map((zone) => {
-      const isByHand = (zone === NO_ZONE ? state.cascades.ofRest : (state.cascades.ofZone.get(zone) ?? -1)) < 0;
+      const cascade = zone === NO_ZONE ? state.cascades.ofRest : (state.cascades.ofZone.get(zone) ?? -1);
       const id = state.items.zones.find((item) => item.number === zone)?.id ?? 'rest';
       const pieces = (outlines.get(partKey(zone, TIGHT)) ?? [])
         .filter((polygon) => !isSliver(polygon))
         .map((polygon): TightPiece => {
           const region = [polygon];
           const at = pieceSpot(region);
-          return { ...(isByHand ? BY_HAND : reasonAt(at)), areaM2: regionArea(region) / 1e6, region, at, zone: id };
+          return {
+            ...(cascade < 0 ? BY_HAND : reasonAt(at, cascade)),
+            areaM2: regionArea(region) / 1e6,
+            region,
+            at,
+            zone: id,
+          };
         });
       return [zone, pieces.toSorted((a, b) => b.areaM2 - a.areaM2)];
     }),
@@ -75,7 +82,7 @@ function reasonFinder(
   state: LedgerState,
   shape: FloorShape,
   outlines: ReadonlyMap<string, Region>,
-): (polygon: readonly Ring[]) => Reason {
+): (polygon: readonly Ring[], sequence: readonly number[]) => Reason {
   const { origin } = state.memory;
   const faces = clustersInOrder(state).flatMap((cluster) => cluster.faces.chains.flatMap((chain) => chain.faces));
   const moved = origin[0] === 0 && origin[1] === 0 ? faces : faces.map((face) => movedFace(face, origin));
@@ -85,14 +92,13 @@ function reasonFinder(
   let field: RegionIndex | null = null;
   const reached = (): RegionIndex =>
     (field ??= regionIndex([...outlines].flatMap(([key, region]) => (isField(key) ? region : []))));
-  const smallest = shape.machines.find((machine) => machine.id === lastMachine(state)) ?? null;
 
-  return (polygon) => {
+  return (polygon, sequence) => {
     const box = boxOf(polygon[0] ?? []);
     const index = regionIndex([polygon]);
-    const lost = spots.find(({ at }) => index.contains(at));
-    const machine = lost?.machine ?? smallest;
+    const machine = state.plan.machines[sequence.at(-1) ?? -1]?.shape;
     if (!machine) return BY_HAND;
+    const lost = spots.some(({ at, of }) => sequence.includes(of) && index.contains(at));
     const near = (byMm: number): Face[] => faceIndex.meeting(grownBox(box, byMm)).flatMap((i) => moved[i] ?? []);
     if (lost) {
       const blockedBy = blockerOf(index, reached(), machine, ways, shape);
@@ -131,20 +137,14 @@ function isField(key: string): boolean {
   return part < 100;
 }
 
-/** The smallest machine of the cascades in use: the one that decides what stays hand floor. */
-function lastMachine(state: LedgerState): string | null {
-  const number = state.plan.sequences[0]?.at(-1);
-  return number === undefined ? null : (state.plan.machines[number]?.shape.id ?? null);
-}
-
 /** Places where a machine could stand but that it does not get to. */
-function unreachedSpots(state: LedgerState): { readonly at: Point; readonly machine: MachineShape }[] {
+function unreachedSpots(state: LedgerState): { readonly at: Point; readonly of: number }[] {
   const [x, y] = state.memory.origin;
   return state.plan.machines.flatMap((machine) =>
     state.grid.tiles.flatMap((tile) =>
       (tile.rooms[machine.number]?.spots ?? []).flatMap((spot, room) =>
         spot.isInTile && tile.reached[machine.number]?.[room] === false
-          ? [{ at: [spot.x + x, spot.y + y] as const, machine: machine.shape }]
+          ? [{ at: [spot.x + x, spot.y + y] as const, of: machine.number }]
           : [],
       ),
     ),

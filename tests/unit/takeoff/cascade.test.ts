@@ -8,10 +8,11 @@ import { edgeHours } from '../../../src/takeoff/edgeHours.ts';
 import { evaluate } from '../../../src/takeoff/formula.ts';
 import { floorLines } from '../../../src/takeoff/floorLines.ts';
 import type { Line } from '../../../src/takeoff/line.ts';
-import { planShape } from '../../../src/takeoff/planShape.ts';
+import { passageMm, planShape } from '../../../src/takeoff/planShape.ts';
 import { cascadeOf, edgeMachine, prepOfFloor } from '../../../src/takeoff/prep.ts';
 import { rateBook } from '../../../src/takeoff/rates/rateBook.ts';
 import type { Site } from '../../../src/takeoff/site.ts';
+import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { workLines } from '../../../src/takeoff/workLines.ts';
 import {
   docOf,
@@ -20,6 +21,7 @@ import {
   record,
   recipeCells,
   rectangle,
+  restCells,
   set,
   slabCells,
   withCells,
@@ -195,4 +197,65 @@ test('a list that is empty changes no line at all', () => {
   const fields = { 'machine:large': 90 };
   const emptied = withCells(alone, set('recipe:a', 'followedBy', []));
   expect(workLines(siteOf(emptied, fields)).lines).toEqual(workLines(siteOf(alone, fields)).lines);
+});
+
+describe('from record to lines, by hand', () => {
+  /** 20 x 10 m; heads of 750 and 500 mm kept 300 and 50 mm off, lap 50 mm. */
+  const sized = (cutWidthMm: number, clearance: number) => ({
+    ...book('grinder_small'),
+    cutWidthMm,
+    lapMm: 50,
+    clearanceMm: { wall: clearance, obstruction: clearance, drop: clearance, stop: clearance },
+  });
+  const hall = docOf(
+    jobCells(),
+    slabCells(rectangle(20_000, 10_000)),
+    record('machine:large', { ...sized(750, 300), method: 'grinder_large' }),
+    record('machine:small', sized(500, 50)),
+    zoneCells('zone:1', rectangle(20_000, 10_000), { recipe: 'recipe:a' }),
+    recipeCells('a', { method: 'grinder_large', machine: 'machine:large' }),
+    set('recipe:a', 'followedBy', ['machine:small']),
+  );
+  const said = takeoff(hall, FLOOR).lines;
+  // The first head leaves 300 mm along each wall and a cusp in each corner.
+  const first = 19.4 * 9.4 - 4 * (1 - Math.PI / 4) * 0.375 ** 2;
+  // Clearance and lap of the last machine, all round.
+  const strip = 2 * (20 + 10) * 0.1 - 4 * 0.1 ** 2;
+  // What the last head leaves in a corner outside the strip: 200 x 200 mm less the part of a circle of 250 mm in it.
+  const under = (x: number): number => (x * Math.sqrt(0.25 ** 2 - x ** 2) + 0.25 ** 2 * Math.asin(x / 0.25)) / 2;
+  const rest = 4 * (0.2 ** 2 - (0.2 * 0.15 + under(0.2) - under(0.15)));
+
+  test('each machine has its field, the strip is that of the last one, and all of it is the net floor', () => {
+    const second = 200 - first - strip - rest;
+    expect(likely(said, 'fieldOf|zone:1|machine:large')).toBeCloseTo(first, 8);
+    expect(likely(said, 'fieldOf|zone:1|machine:small')).toBeCloseTo(second, 8);
+    expect(likely(said, 'strip|zone:1')).toBeCloseTo(strip, 8);
+    expect(likely(said, 'cornerRests|zone:1')).toBeCloseTo(rest, 8);
+    expect(likely(said, 'field|zone:1')).toBeCloseTo(first + second, 8);
+  });
+  test('without the second machine its field is strip and hand area, and nothing says its name', () => {
+    const single = takeoff(withCells(hall, set('recipe:a', 'followedBy', [])), FLOOR).lines;
+    expect(likely(single, 'field|zone:1')).toBeLessThan(first);
+    expect(single.some((line) => line.key.includes('machine:small') || line.code === 'fieldOf')).toBe(false);
+  });
+});
+
+test('a column beside a wall: the engine says between what it is narrow, and for the last machine', () => {
+  const column = record('obstruction:a', {
+    floor: FLOOR,
+    tag: 'B1',
+    kind: 'column',
+    shape: { form: 'rectangle', at: [850, 4_000], widthMm: 400, depthMm: 400, turnDeg: 0 },
+    under: 'none',
+  });
+  // The rest of the slab has a cascade of its own, and what is asked for is none of its business.
+  const rest = [
+    ...restCells({ recipe: 'recipe:b' }),
+    ...recipeCells('b', { method: 'grinder_large', machine: 'machine:large' }),
+  ];
+  const zone = takeoff(withCells(followed, column, rest), FLOOR).measure.zones.find(({ id }) => id === 'zone:1');
+  const [gap] = (zone?.tight ?? []).flatMap((piece) => piece.gap ?? []);
+  expect(gap).toMatchObject({ machine: 'machine:small', needsMm: passageMm(SMALL) });
+  expect(gap?.widthMm).toBeCloseTo(650, 6);
+  expect(gap?.sides?.map(({ of }) => of).toSorted()).toEqual(['obstruction:a', 'slab:a']);
 });
