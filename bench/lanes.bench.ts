@@ -1,9 +1,8 @@
 import type { LaneJob } from '../src/geometry/lanes/lane.ts';
 import { lanePlan } from '../src/geometry/lanes/lanePlan.ts';
-import { regionArea } from '../src/geometry/ring.ts';
+import { measureFloor } from '../src/geometry/measureFloor.ts';
 import { timed } from './timed.ts';
 import { type WorldName, world } from './worlds.ts';
-import { worldField } from './worldField.ts';
 
 /**
  * Lanes of a whole floor as one field: twelve directions, and the runs of the best in order. A 500 mm head with a
@@ -22,8 +21,10 @@ const JOB: LaneJob = {
 export async function run(print: (line: string) => void): Promise<void> {
   const worlds: readonly WorldName[] = ['W1', 'W2', 'W3'];
   for (const each of worlds) {
-    const field = worldField(world(each));
-    const fieldM2 = regionArea(field) / 1e6;
+    // Without zones all that the machine works is one field: that of the rest.
+    const [rest] = measureFloor({ ...world(each), zones: [] }).zones;
+    if (!rest) throw new Error(`${each} has no field`);
+    const { field, fieldM2 } = rest;
     const plan = lanePlan(field, JOB);
     if (!plan) throw new Error(`${each} has no lanes`);
     // oxlint-disable-next-line no-await-in-loop

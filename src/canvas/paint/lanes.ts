@@ -2,7 +2,8 @@ import type { LaneRun, LanePlan } from '../../geometry/lanes/lane.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import { between, cross, distance, minus, unit } from '../../geometry/point.ts';
 import { LINE } from '../look.ts';
-import { kept, type Painted } from './kept.ts';
+import { painted, type Painted } from './kept.ts';
+import { plateGrid, type PlateGrid } from './plateGrid.ts';
 import type { Ink, Look, Prim } from './prim.ts';
 import type { PlanView } from './view.ts';
 
@@ -30,6 +31,7 @@ const NUMBER_FROM_PX = 30;
 /** Numbers keep this far from each other. */
 const NUMBERS_APART_PX = 30;
 const NUMBER_PX = 14.5;
+const NUMBER_IN_PX = 14;
 
 const ARROW: readonly Point[] = [
   [-4, -3.5],
@@ -37,26 +39,34 @@ const ARROW: readonly Point[] = [
   [-4, 3.5],
 ];
 
-/** Lines and signs of a zone's lanes; nothing while they are too close together to be told from each other. */
-export function lanesWork(view: PlanView, lanes: LanesShown | null, look: Look): Painted[] {
-  const zone = view.zones.find((each) => each.zone.id === lanes?.zone)?.zone;
-  if (!lanes || !zone || !lanesShow(lanes, look)) return [];
-  return [
-    kept(zone, 'laneLines', [lanes], () => laneLines(lanes)),
-    kept(zone, 'laneSigns', [lanes, look.pxPerMm], () => laneSigns(lanes, look)),
-  ];
+interface PaintedLanes {
+  readonly lines: readonly Painted[];
+  signs: { readonly pxPerMm: number; readonly works: readonly Painted[] };
 }
 
-/** The runs themselves: the same at any scale. */
-function laneLines({ plans, isOld }: LanesShown): Prim[] {
+const paintedLanes = new WeakMap<LanesShown, PaintedLanes>();
+
+/**
+ * Lines and signs of a zone's lanes, run by run, so that only those in sight are drawn; nothing while they are too close
+ * together to be told from each other. Lines are the same at any scale, signs keep their size.
+ */
+export function lanesWork(view: PlanView, lanes: LanesShown | null, look: Look): readonly Painted[] {
+  if (!lanes || !view.zones.some(({ zone }) => zone.id === lanes.zone) || !lanesShow(lanes, look)) return [];
+  const { pxPerMm } = look;
+  let work = paintedLanes.get(lanes);
+  if (!work) {
+    work = { lines: laneLines(lanes), signs: { pxPerMm, works: laneSigns(lanes, pxPerMm) } };
+    paintedLanes.set(lanes, work);
+  }
+  if (work.signs.pxPerMm !== pxPerMm) work.signs = { pxPerMm, works: laneSigns(lanes, pxPerMm) };
+  return [...work.lines, ...work.signs.works];
+}
+
+function laneLines({ plans, isOld }: LanesShown): Painted[] {
   return plans.flatMap(({ order }) =>
-    order.map((run): Prim => ({
-      kind: 'line',
-      path: run.lanes.flat(),
-      ink: inkOf(isOld),
-      px: LINE.hair,
-      cap: 'round',
-    })),
+    order.map(({ lanes }) =>
+      painted('lanes', [{ kind: 'line', path: lanes.flat(), ink: inkOf(isOld), px: LINE.hair, cap: 'round' }]),
+    ),
   );
 }
 
@@ -65,16 +75,18 @@ function lanesShow({ plans }: LanesShown, { pxPerMm }: Look): boolean {
   return plans.some(({ order }) => (stepOf(order) ?? Infinity) * pxPerMm >= CLOSEST_PX);
 }
 
-/** Arrows and numbers: they keep their size, and where they would crowd they are left out. */
-function laneSigns({ plans, isOld }: LanesShown, { pxPerMm }: Look): Prim[] {
-  const arrows = plans.flatMap(({ order }) => {
+/** Arrows and numbers; where they would crowd they are left out. */
+function laneSigns({ plans, isOld }: LanesShown, pxPerMm: number): Painted[] {
+  const ink = inkOf(isOld);
+  const numbers = plateGrid();
+  return plans.flatMap(({ order }) => {
     const isClose = (stepOf(order) ?? Infinity) * pxPerMm < ARROWS_APART_PX;
-    return order.flatMap(({ lanes }) => {
-      const pointed = isClose ? lanes.filter((_, i) => i === 0 || i === lanes.length - 1) : lanes;
-      return arrowsOf(pointed, pxPerMm, inkOf(isOld));
+    return order.map(({ lanes }, i) => {
+      const pointed = isClose ? lanes.filter((_, k) => k === 0 || k === lanes.length - 1) : lanes;
+      const number = order.length > 1 ? numberOf(lanes, i + 1, { pxPerMm, ink, numbers }) : null;
+      return painted('laneSigns', [...arrowsOf(pointed, pxPerMm, ink), ...(number ? [number] : [])]);
     });
   });
-  return [...arrows, ...numbersOf(plans, pxPerMm, inkOf(isOld))];
 }
 
 function inkOf(isOld: boolean): Ink {
@@ -97,19 +109,22 @@ function arrowsOf(lanes: LaneRun['lanes'], pxPerMm: number, ink: Ink): Prim[] {
   });
 }
 
-function numbersOf(plans: readonly LanePlan[], pxPerMm: number, ink: Ink): Prim[] {
-  const taken: Point[] = [];
-  const numbers = plans.flatMap(({ order }) =>
-    order.length > 1 ? order.map((run, i) => ({ run, number: i + 1 })) : [],
-  );
-  return numbers.flatMap(({ run, number }): Prim[] => {
-    const [first] = run.lanes;
-    if (!first || !run.lanes.some(([from, to]) => distance(from, to) * pxPerMm >= NUMBER_FROM_PX)) return [];
-    // A little way in, so that it stands on its own run and not on the wall.
-    const length = distance(...first);
-    const at = between(first[0], first[1], Math.min(0.5, 14 / pxPerMm / length));
-    if (taken.some((other) => distance(other, at) * pxPerMm < NUMBERS_APART_PX)) return [];
-    taken.push(at);
-    return [{ kind: 'text', at, text: String(number), px: NUMBER_PX, weight: 800, ink, halo: 'chalkWash' }];
-  });
+interface Numbering {
+  readonly pxPerMm: number;
+  readonly ink: Ink;
+  /** Numbers that have their place already. */
+  readonly numbers: PlateGrid;
+}
+
+/** The number of a run, a little way in, so that it stands on its own lane and not on the wall. */
+function numberOf(lanes: LaneRun['lanes'], number: number, { pxPerMm, ink, numbers }: Numbering): Prim | null {
+  const [first] = lanes;
+  if (!first || !lanes.some(([from, to]) => distance(from, to) * pxPerMm >= NUMBER_FROM_PX)) return null;
+  const at = between(first[0], first[1], Math.min(0.5, NUMBER_IN_PX / pxPerMm / distance(...first)));
+  const [x, y] = [at[0] * pxPerMm, at[1] * pxPerMm];
+  const half = NUMBERS_APART_PX / 2;
+  const room = { minX: x - half, minY: y - half, maxX: x + half, maxY: y + half };
+  if (numbers.covered(room) > 0) return null;
+  numbers.add(room);
+  return { kind: 'text', at, text: String(number), px: NUMBER_PX, weight: 800, ink, halo: 'chalkWash' };
 }

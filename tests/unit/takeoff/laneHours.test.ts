@@ -162,7 +162,7 @@ describe('a machine that follows', () => {
     const all = takeoff(followed, FLOOR);
     const zones = all.measure.zones.map(({ fields: _fields, ...zone }) => zone);
     const asks = laneAsks(followed, { ...all, measure: { ...all.measure, zones } }, 'rest');
-    expect(asks.map(({ field }) => field.length)).toEqual([1, 0]);
+    expect(asks.map(({ field }) => field.length > 0)).toEqual([true, false]);
   });
 });
 
