@@ -1,4 +1,5 @@
 import type { FloorMeasure, FloorShape, Region, ZoneMeasure } from './floorShape.ts';
+import { withBarriers } from './ledger/barredFields.ts';
 import { NET, STRIP } from './ledger/cells.ts';
 import { type FaceLine, faceLines } from './ledger/faceTally.ts';
 import { type FloorSums, floorSums } from './ledger/floorSums.ts';
@@ -27,18 +28,21 @@ function withOutlines(sums: FloorSums, shape: FloorShape): FloorMeasure {
   const { state } = sums;
   const outlines = partOutlines(state);
   const tight = tightPieces(state, shape, outlines);
+  const barred = withBarriers(state, shape);
   const lines = linesByZone(state);
   const solids = solidsByZone(state, shape);
   const regionOf = (zone: number, part: number): Region => outlines.get(partKey(zone, part)) ?? [];
   const zoneMeasure = ({ number, hiddenFaces: _hiddenFaces, ...zone }: ZoneSums): ZoneMeasure => {
-    const fields = zone.fields.map((field, k) => ({ ...field, region: regionOf(number, k) }));
+    const net = regionOf(number, NET);
+    const own = zone.fields.map((field, k) => ({ ...field, region: regionOf(number, k) }));
+    const fields = barred(own, net, zone.netM2);
     const pieces = tight.get(number) ?? [];
     return {
       ...zone,
       fields,
       cutOffM2: pieces.reduce((sum, piece) => (piece.kind === 'cutOff' ? sum + piece.areaM2 : sum), 0),
       solids: solids.get(zone.id) ?? [],
-      net: regionOf(number, NET),
+      net,
       field: fields.flatMap((field) => field.region),
       strip: regionOf(number, STRIP),
       tight: pieces,

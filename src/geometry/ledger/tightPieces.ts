@@ -138,7 +138,7 @@ function isField(key: string): boolean {
 }
 
 /** Places where a machine could stand but that it does not get to. */
-function unreachedSpots(state: LedgerState): { readonly at: Point; readonly of: number }[] {
+export function unreachedSpots(state: LedgerState): { readonly at: Point; readonly of: number }[] {
   const [x, y] = state.memory.origin;
   return state.plan.machines.flatMap((machine) =>
     state.grid.tiles.flatMap((tile) =>

@@ -259,3 +259,33 @@ test('a column beside a wall: the engine says between what it is narrow, and for
   expect(gap?.widthMm).toBeCloseTo(650, 6);
   expect(gap?.sides?.map(({ of }) => of).toSorted()).toEqual(['obstruction:a', 'slab:a']);
 });
+
+test('a machine that a door keeps out of the zone says which, though the next one works there', () => {
+  const wall = record('wall:a', {
+    floor: FLOOR,
+    tag: 'W1',
+    path: [
+      [7_000, 0],
+      [7_000, 8_000],
+    ],
+    thicknessMm: 200,
+  });
+  const door = (widthMm: number) =>
+    takeoff(
+      withCells(
+        followed,
+        wall,
+        record('opening:a', { wall: 'wall:a', tag: 'D2', atMm: 3_000, widthMm, heightMm: 2_100 }),
+        record('entrance:a', { floor: FLOOR, tag: 'E1', at: [2_000, 100], widthMm: null, heightMm: null }),
+        set('zone:1', 'ring', rectangle(5_000, 8_000, [7_000, 0])),
+      ),
+      FLOOR,
+    ).measure.zones.find(({ id }) => id === 'zone:1')?.fields;
+  const [large, small] = door(900) ?? [];
+  // But for the floor in the doorway, which it reaches from its own side.
+  expect(large?.areaM2).toBeLessThan(0.9 * 0.2);
+  expect(large?.blockedBy).toMatchObject({ passage: { id: 'opening:a', widthMm: 900 }, needsMm: 950, what: 'width' });
+  expect(small?.areaM2).toBeGreaterThan(30);
+  expect(small).not.toHaveProperty('blockedBy');
+  expect(door(1_000)?.[0]).not.toHaveProperty('blockedBy');
+});
