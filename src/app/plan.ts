@@ -75,14 +75,14 @@ export function showJob(open: OpenJob | null): void {
   const { store, port } = open;
   const stopAnswers = port.listen(
     ({ ask, takeoff, preview, totals }) =>
-      useShown.setState({
+      useShown.setState((was) => ({
         takeoff,
         preview,
-        totals,
-        totalsOf: ask,
         takeoffOf: ask,
+        // Newer areas and lengths may have come ahead of their own takeoff.
+        ...(ask >= was.totalsOf ? { totals, totalsOf: ask } : {}),
         ...(preview ? {} : { settled: takeoff, settledTotals: totals }),
-      }),
+      })),
     ({ ask, totals }) => useShown.setState({ totals, totalsOf: ask }),
   );
   const stopChanges = store.onChange((change) => noteAsk(port.change(change.writes, change.stamp.tick)));

@@ -1,17 +1,19 @@
-import { takeoffInline } from '../takeoff/takeoffInline.ts';
+import { takeoffInline, type Pace } from '../takeoff/takeoffInline.ts';
 import { answerSender, type FromWorker, type ToWorker } from './takeoffMessages.ts';
 
 /**
  * The takeoff in a worker. Messages that are already waiting are taken in before an answer is worked out, so that a
  * fast drag is answered once, for where the hand is now, and not for every place it has been.
  */
-const port = takeoffInline((answerLater) => setTimeout(answerLater, 0), {
+const pace: Pace = {
+  answers: self.name === 'totals' || self.name === 'whole' ? self.name : 'both',
   later(work, ms) {
     const timer = setTimeout(work, ms);
     return () => clearTimeout(timer);
   },
   clockMs: () => performance.now(),
-});
+};
+const port = takeoffInline((answerLater) => setTimeout(answerLater, 0), pace);
 const post = (message: FromWorker, load: ArrayBuffer[] = []): void => postMessage(message, { transfer: load });
 port.listen(answerSender(post), (totals) => post({ kind: 'totals', totals }));
 

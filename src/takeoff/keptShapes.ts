@@ -48,6 +48,7 @@ function saysTheSame(one: object, other: object): boolean {
 }
 
 function isSame(one: unknown, other: unknown): boolean {
-  if (!Array.isArray(one) || !Array.isArray(other)) return Object.is(one, other);
+  if (Object.is(one, other)) return true;
+  if (!Array.isArray(one) || !Array.isArray(other)) return false;
   return one.length === other.length && one.every((item, i) => Object.is(item, other[i]));
 }

@@ -29,14 +29,16 @@ import { gapRing, wallBodies } from './wallBody.ts';
  *   byHand             the same for the machine; its area is counted apart as hand area (takeoff/spotLines.ts)
  *   clearedBefore      floor like any other
  *
- * A record that has not changed gives the very same shape again, and a list of such records the very same list.
+ * A record that has not changed gives the very same shape again, a list of such records the very same list, and a plan
+ * of which nothing that can be measured has changed the very same answer.
  */
 export function planShape(doc: Doc, floor: string): FloorShape {
   const preps = prepOfFloor(doc, floor);
   const drawn = preps.filter((prep) => prep.zone !== 'rest');
   const rest = preps.find((prep) => prep.zone === 'rest');
-  return {
-    slabs: slabShapes(onFloor(doc, 'slab', floor)),
+  const slabs = slabShapes(onFloor(doc, 'slab', floor));
+  return sameFloor(slabs, {
+    slabs,
     walls: wallsOf(onFloor(doc, 'wall', floor), recordsOf(doc, 'opening')),
     solids: solidShapes(onFloor(doc, 'obstruction', floor)),
     outOfScope: patchShapes(onFloor(doc, 'outOfScope', floor)),
@@ -47,8 +49,10 @@ export function planShape(doc: Doc, floor: string): FloorShape {
     lines: linesOf(onFloor(doc, 'crack', floor), onFloor(doc, 'joint', floor)),
     machines: machineShapes(preps),
     entrances: entranceShapes(onFloor(doc, 'entrance', floor)),
-  };
+  });
 }
+
+const sameFloor = keptIfSame<FloorShape['slabs'], FloorShape>();
 
 const slabShapes = keptList(slabShape);
 const solidShapes = keptList(solidShape);

@@ -8,9 +8,10 @@ import { takeoff, takeoffTotals } from './takeoff.ts';
 /** Runs what it is given: at once, or when other messages have been taken in. */
 export type Soon = (work: () => void) => void;
 
-/** How whoever runs the takeoff waits, and for what. */
+/** How whoever runs the takeoff waits, and what it answers. */
 export interface Pace {
-  readonly soon: Soon;
+  /** totals: areas and lengths alone, at once. whole: the takeoff alone, when the hand rests. Else both. */
+  readonly answers?: 'totals' | 'whole' | 'both';
   /** Runs it so many ms later; what it answers calls that off. */
   readonly later: (work: () => void, ms: number) => () => void;
   readonly clockMs: () => number;
@@ -30,7 +31,7 @@ const NEWEST_COUNTS = 0.3;
  * the next change, load or preview; it is dropped then, never merged. The newest tick wins. Without a pace every ask
  * is answered whole.
  */
-export function takeoffInline(soon: Soon = (work) => work(), pace: Omit<Pace, 'soon'> | null = null): TakeoffPort {
+export function takeoffInline(soon: Soon = (work) => work(), pace: Pace | null = null): TakeoffPort {
   const memory = measureMemory();
   const listeners = new Set<{
     readonly on: (answer: Answer) => void;
@@ -67,9 +68,11 @@ export function takeoffInline(soon: Soon = (work) => work(), pace: Omit<Pace, 's
   function say(): void {
     waiting = false;
     const shown = shownDoc();
-    if (!pace || answerMs <= QUICK_MS) return sayAll(shown, null);
-    const totals = head(shown);
-    for (const { onTotals } of listeners) onTotals?.(totals);
+    const wanted = pace?.answers ?? 'both';
+    if (wanted !== 'totals' && (!pace || answerMs <= QUICK_MS)) return sayAll(shown, null);
+    const totals = wanted === 'whole' ? null : head(shown);
+    if (totals) for (const { onTotals } of listeners) onTotals?.(totals);
+    if (!pace || wanted === 'totals') return;
     // Nobody moves anything yet: there is nothing to wait for.
     if (isFirst) return sayAll(shown, totals);
     callOff = pace.later(

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { workerPort } from '../../src/app/workerPort.ts';
-import type { Answer } from '../../src/takeoff/port.ts';
-import { takeoff } from '../../src/takeoff/takeoff.ts';
-import { FLOOR, set } from '../support/jobPlans.ts';
+import type { Answer, Answered } from '../../src/takeoff/port.ts';
+import { takeoff, takeoffTotals } from '../../src/takeoff/takeoff.ts';
+import { FLOOR, record, set, withCells } from '../support/jobPlans.ts';
 import { richJob } from '../support/richJob.ts';
 
 test('the worker says what the page itself would say, drops a preview, and the newest tick wins', async () => {
@@ -30,5 +30,46 @@ test('the worker says what the page itself would say, drops a preview, and the n
   expect(after.takeoff.lines.find((line) => line.code === 'crackFiller')).toEqual(
     first.takeoff.lines.find((line) => line.code === 'crackFiller'),
   );
+  port.close();
+});
+
+test('of a plan with thousands of records areas and lengths come from a worker of their own, ahead of the rest', async () => {
+  const notes = Array.from({ length: 3000 }, (_, i) =>
+    record(`note:n${i}`, { floor: FLOOR, tag: `N${i}`, at: [i, 0], text: 'Invented', by: 'Tester' }),
+  );
+  const doc = withCells(richJob(), notes.flat());
+  const port = workerPort();
+  const heard: string[] = [];
+  let totals: Answered | null = null;
+  let whole: Answer | null = null;
+  port.listen(
+    (answer) => {
+      heard.push(`answer ${answer.ask}`);
+      whole = answer;
+    },
+    (answered) => {
+      heard.push(`totals ${answered.ask}`);
+      totals = answered;
+    },
+  );
+  const first = port.load(doc, FLOOR, 1);
+  await expect
+    .poll(() => heard, { timeout: 10_000 })
+    .toEqual(expect.arrayContaining([`totals ${first}`, `answer ${first}`]));
+
+  const cells = set('crack:C1', 'path', [[0, 0], [3000, 0]]); // prettier-ignore
+  const drag = port.preview(cells, 1);
+  await expect
+    .poll(() => heard, { timeout: 10_000 })
+    .toEqual(expect.arrayContaining([`totals ${drag}`, `answer ${drag}`]));
+  const shown = withCells(doc, cells);
+  expect(totals).toEqual({ ask: drag, tick: 1, preview: true, totals: takeoffTotals(shown, FLOOR) });
+  expect(whole).toEqual({
+    ask: drag,
+    tick: 1,
+    preview: true,
+    totals: takeoffTotals(shown, FLOOR),
+    takeoff: takeoff(shown, FLOOR),
+  });
   port.close();
 });

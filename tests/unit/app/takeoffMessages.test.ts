@@ -44,9 +44,10 @@ test('an answer comes out of its pieces as it went in', () => {
 
 test('outlines that have not changed are not sent again, and are the very same ones on the page', () => {
   const { sent, heard, send } = channel();
-  send(answerTo(richJob(), 1));
+  const doc = richJob();
+  send(answerTo(doc, 1));
   const first = sent.splice(0);
-  const priced = withCells(richJob(), set('job:test', 'name', 'Another name'));
+  const priced = withCells(doc, set('job:test', 'name', 'Another name'));
   send(answerTo(priced, 2));
   const outlines = (messages: readonly FromWorker[]) =>
     messages.flatMap((message) => (message.kind === 'zone' && message.zone.outlines ? [message.zone.outlines] : []));

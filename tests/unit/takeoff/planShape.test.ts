@@ -145,6 +145,10 @@ describe('what has not changed', () => {
     expect(after.machines[0]).toBe(before.machines[0]);
   });
 
+  test('a plan of which nothing that can be measured has changed is the very same floor', () => {
+    expect(planShape(withCells(doc, set('job:test', 'name', 'Other')), FLOOR)).toBe(planShape(doc, FLOOR));
+  });
+
   test('a wall is another when its opening is, a zone when its machine is', () => {
     const moved = planShape(withCells(doc, set('opening:d', 'atMm', 900)), FLOOR);
     expect(moved.walls[0]).not.toBe(before.walls[0]);
