@@ -12,6 +12,8 @@ import { type Outline, type PathStep, pathOutline } from './outline.ts';
  *   -----+--|      |--+
  */
 export interface Stretch extends Chain {
+  /** Nothing but solid lies inside a closed chain: its band may cover all of it. */
+  readonly isFilled?: boolean;
   /** Round the end with half a disc: true at the end of a wall, false where a face is merely cut. */
   readonly roundStart: boolean;
   readonly roundEnd: boolean;
@@ -31,7 +33,10 @@ export function bandOutlines(stretch: Stretch, widthMm: WidthByKind, layer: numb
   const { faces, closed } = stretch;
   const [first, last] = [faces[0], faces.at(-1)];
   if (!first || !last) return [];
-  if (closed && isRoundedAllAround(faces, widthMm)) return [pathOutline(aroundPath(faces, widthMm), layer, 0)];
+  if (closed && isRoundedAllAround(faces, widthMm)) {
+    const outer = pathOutline(aroundPath(faces, widthMm), layer, 0);
+    return [stretch.isFilled === true ? outer : withHole(outer, faces)];
+  }
   const paths = ribbonsOf(faces, closed, widthMm).map((ribbon) => ribbonPath(ribbon, widthMm));
   for (let i = 0; i < (closed ? faces.length : faces.length - 1); i += 1) {
     const before = faces[i] as Face;
@@ -56,7 +61,17 @@ function isRoundedAllAround(faces: readonly Face[], widthMm: WidthByKind): boole
   );
 }
 
-/** All of a column and the band around it: what stands there is no floor anyway. */
+/** What lies inside the faces is left out: a room may be built there. */
+function withHole(outer: Outline, faces: readonly Face[]): Outline {
+  const hole = pathOutline(
+    faces.toReversed().map(({ a }) => ({ x: a[0], y: a[1] })),
+    outer.layer,
+    0,
+  );
+  return { ...outer, edges: [...outer.edges, ...hole.edges], levels: [...outer.levels, ...hole.levels] };
+}
+
+/** All of a column and the band around it. */
 function aroundPath(faces: readonly Face[], widthMm: WidthByKind): PathStep[] {
   return faces.flatMap((face, i) => farSteps(face, faces.at(i - 1) as Face, widthMm));
 }

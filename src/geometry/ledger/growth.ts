@@ -39,7 +39,7 @@ export function grownOutline(
   };
 }
 
-/** Heights at which level pieces are sides of the tile. */
+/** Heights at which level pieces are sides of the tile: they are no outline and stay where they are. */
 export interface Margins {
   readonly minY: number;
   readonly maxY: number;

@@ -21,6 +21,8 @@ export interface ClusterFaces {
   readonly chains: readonly Chain[];
   /** Edges beyond which the same floor runs on. */
   readonly runEdges: readonly BoundaryFace[];
+  /** Sides of floor so thin that it is none; no machine stands on it. */
+  readonly skins: readonly BoundaryFace[];
 }
 
 export interface BoundaryFace {
@@ -43,12 +45,12 @@ export function clusterFaces(trace: ClusterTrace, items: readonly HardItem[]): C
   const levels = items.flatMap((item) => item.drawn.filter((edge) => Math.abs(edge.ay - edge.by) <= NOTHING_MM));
   const loops = trace.net.map((loop) => loop.flatMap((piece) => facesOf(piece, levels)));
   const inner = facesBetweenSlabs(trace, items);
-  const real = [...realFaces(loops, inner, trace.tile), ...inner];
-  const chains = linked(real.filter(isHard)).map(({ faces, closed }) => ({
+  const { real, skins } = sortedFaces(loops, inner, trace.tile);
+  const chains = linked([...real, ...inner].filter(isHard)).map(({ faces, closed }) => ({
     faces: faces.map(({ a, b, kind, of }) => faceBetween(a, b, kind as Face['kind'], of)),
     closed,
   }));
-  return { chains, runEdges: real.filter((face) => face.kind === 'run') };
+  return { chains, runEdges: real.filter((face) => face.kind === 'run'), skins };
 }
 
 function isHard(face: BoundaryFace): boolean {
@@ -91,29 +93,41 @@ function runsAs(edge: DrawnEdge, from: number, to: number): boolean {
   return edge.bx - edge.ax > 0 === to - from > 0;
 }
 
-/** Faces with floor on one side only: what lies in a slit or along a skin goes, cut where the slit or skin ends. */
-function realFaces(
+/** Faces with floor on one side only, apart from the sides of slits and skins; cut where a slit or skin ends. */
+function sortedFaces(
   loops: readonly (readonly BoundaryFace[])[],
   inner: readonly BoundaryFace[],
   tile: TileEdges,
-): BoundaryFace[] {
+): { real: BoundaryFace[]; skins: BoundaryFace[] } {
   const faces = loops.flat();
   const ends = [...faces, ...inner].map((face) => face.a);
   const index = boxIndex(ends.map((end) => boxOf([end])));
   const isNet = netAt(tile);
-  return faces.flatMap((face) => {
+  const real: BoundaryFace[] = [];
+  const skins: BoundaryFace[] = [];
+  for (const face of faces) {
     const size = distance(face.a, face.b);
-    if (size === 0) return [];
+    if (size === 0) continue;
     const near = index.meeting(grownBox(boxOf([face.a, face.b]), TOUCHING_MM)).map((i) => ends[i] as Point);
-    const cuts = near.flatMap((at) => shareBeside(face, at, size) ?? []);
-    if (cuts.length === 0 && loops.length === 1 && faces.length < 5) return [face];
-    const shares = [0, ...cuts.toSorted((x, y) => x - y), 1];
-    return shares.slice(1).flatMap((to, i) => {
-      const from = shares[i] as number;
-      if ((to - from) * size <= NOTHING_MM || !isReal(face, (from + to) / 2, size, isNet)) return [];
-      return [{ ...face, a: at(face, from), b: at(face, to) }];
-    });
-  });
+    const shares = [0, ...near.flatMap((end) => shareBeside(face, end, size) ?? []).toSorted((x, y) => x - y), 1];
+    for (let i = 0; i + 1 < shares.length; i += 1) {
+      const [from, to] = [shares[i] as number, shares[i + 1] as number];
+      if ((to - from) * size <= NOTHING_MM) continue;
+      const part = { ...face, a: at(face, from), b: at(face, to) };
+      const [inside, outside] = sidesOf(part, isNet);
+      if (!inside) skins.push(part);
+      else if (!outside) real.push(part);
+    }
+  }
+  return { real, skins };
+}
+
+/** Whether net floor lies right beside the middle of a face, inside and outside. */
+function sidesOf({ a, b }: BoundaryFace, isNet: (p: Point) => boolean): readonly [boolean, boolean] {
+  const size = distance(a, b);
+  const inward: Point = [-(b[1] - a[1]) / size, (b[0] - a[0]) / size];
+  const middle = between(a, b, 0.5);
+  return [isNet(along(middle, inward, TOUCHING_MM)), isNet(along(middle, inward, -TOUCHING_MM))];
 }
 
 function at(face: BoundaryFace, share: number): Point {
@@ -127,12 +141,6 @@ function shareBeside(face: BoundaryFace, at: Point, size: number): number | null
   const share = dot(off, run) / (size * size);
   const isInner = share * size > TOUCHING_MM && (1 - share) * size > TOUCHING_MM;
   return isInner && Math.abs(cross(run, off)) / size <= TOUCHING_MM ? share : null;
-}
-
-function isReal(face: BoundaryFace, share: number, size: number, isNet: (p: Point) => boolean): boolean {
-  const middle = at(face, share);
-  const inward: Point = [-(face.b[1] - face.a[1]) / size, (face.b[0] - face.a[0]) / size];
-  return isNet(along(middle, inward, TOUCHING_MM)) && !isNet(along(middle, inward, -TOUCHING_MM));
 }
 
 /** Whether a point is net floor, by walking to it from the left. */

@@ -1,6 +1,6 @@
 import { type Box, boxesMeet, grownBox } from '../box.ts';
 import type { FloorShape, Point, SlabShape, WallShape } from '../floorShape.ts';
-import { type Face, turnedFace } from '../hardFace.ts';
+import { type Face, faceBetween, turnedFace } from '../hardFace.ts';
 import { along, minus, quarterTurn, unit } from '../point.ts';
 import { type Way, tooTight, waysOfSlab, waysOfWall } from '../ways.ts';
 import type { HardItem } from './cluster.ts';
@@ -146,8 +146,17 @@ function dropCluster(state: LedgerState, cluster: Cluster, stale: Stale): void {
 function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
   const bands = new Map<string, readonly Outline[]>();
   const { chains, runEdges } = cluster.faces;
+  const isFilled = cluster.onSlab && chains.length === 1;
   const along = (widths: WidthByKind, layer: number): Outline[] =>
-    chains.flatMap((chain) => bandOutlines(wholeStretch(chain), widths, layer));
+    chains.flatMap((chain) => bandOutlines({ ...wholeStretch(chain), isFilled }, widths, layer));
+  const skins = (widths: WidthByKind): Outline[] =>
+    cluster.faces.skins.flatMap(({ a, b }) =>
+      bandOutlines(
+        { faces: [faceBetween(a, b, 'wall', '')], closed: false, roundStart: false, roundEnd: false },
+        widths,
+        BAND,
+      ),
+    );
   for (const machine of state.plan.machines) {
     const { bodyMm, standMm } = machine.sizes;
     const aprons = runEdges.map((edge) => apron(edge, machine));
@@ -155,10 +164,12 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
     bands.set(`room ${machine.number}`, aprons);
     bands.set(`body ${machine.number}`, [
       ...along(bodyMm, BAND),
+      ...skins(bodyMm),
       ...backs.flatMap((face) => backOutlines(face, bodyMm)),
     ]);
     bands.set(`head ${machine.number}`, [
       ...along(standMm, BAND),
+      ...skins(standMm),
       ...backs.flatMap((face) => backOutlines(face, standMm)),
     ]);
   }

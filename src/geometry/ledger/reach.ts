@@ -39,6 +39,7 @@ function bodyOutlines(tile: Tile, machine: MachineAt): readonly Outline[] {
   return [
     ...outlinesIn(tile, 'hard'),
     ...outlinesIn(tile, `room ${machine.number}`),
+    ...outlinesIn(tile, `way ${machine.number}`),
     ...outlinesIn(tile, `body ${machine.number}`),
   ];
 }
@@ -47,6 +48,7 @@ function headOutlines(tile: Tile, machine: MachineAt): readonly Outline[] {
   return [
     ...outlinesIn(tile, 'hard'),
     ...outlinesIn(tile, `room ${machine.number}`),
+    ...outlinesIn(tile, `way ${machine.number}`),
     ...outlinesIn(tile, `head ${machine.number}`),
   ];
 }
@@ -167,6 +169,7 @@ function leadOutline(tile: Tile, machine: MachineAt, entered: readonly boolean[]
     tile.rooms[machine.number] as TileRooms,
     (room) => entered[room] === true,
   );
+  if (loops === 'all') return wholeOutline(box, LEAD);
   return loops.length === 0
     ? wholeOutline({ minX: 0, minY: 0, maxX: 0, maxY: 0 }, LEAD)
     : grownOutline(loops, machine.sizes.leadMm, box, LEAD, 0);

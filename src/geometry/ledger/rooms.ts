@@ -46,6 +46,8 @@ const LAYERS = FIRST_FREE;
 /** Floor that overlaps less than this, in mm, does not hang together; a slit narrower than the other is none. */
 const HANGS_MM = 1e-7;
 const SLIT_MM = 0.01;
+/** Floor narrower than this, in mm, is what rounding left between two things drawn against each other. */
+const SKIN_MM = 1e-5;
 
 /** True where the middle of a body or head can be. */
 export function isStandable(place: Place): boolean {
@@ -157,8 +159,10 @@ function forEachInterval(
       let waiting: Edge[] = [];
       const close = (): void => {
         if (!left || !right) return;
-        on.interval(bottom, top, left, right);
-        for (const line of waiting) on.line(line, bottom, top);
+        if (right.leftArea - left.leftArea > SKIN_MM * (top - bottom)) {
+          on.interval(bottom, top, left, right);
+          for (const line of waiting) on.line(line, bottom, top);
+        }
         [left, right, waiting] = [null, null, []];
       };
       for (let i = 0; i < edges.length; i += 1) {
@@ -262,10 +266,11 @@ function within(box: Box, x: number): number {
 
 /** The middle of an interval, of its part inside the tile where it has one. */
 function spotIn(bottom: number, top: number, left: Edge, right: Edge, box: Box): RoomSpot & { width: number } {
-  const y = (Math.max(bottom, Math.min(top, box.minY)) + Math.min(top, Math.max(bottom, box.maxY))) / 2;
+  const [lo, hi] = [Math.max(bottom, box.minY), Math.min(top, box.maxY)];
+  const y = lo < hi ? (lo + hi) / 2 : (bottom + top) / 2;
   const [from, to] = [xAt(left, y), xAt(right, y)];
   const [inFrom, inTo] = [Math.max(from, box.minX), Math.min(to, box.maxX)];
-  const isInTile = y > box.minY && y < box.maxY && inFrom < inTo;
+  const isInTile = lo < hi && inFrom < inTo;
   const [start, end] = isInTile ? [inFrom, inTo] : [from, to];
   return { x: (start + end) / 2, y, isInTile, width: Math.min(end - start, top - bottom) };
 }
@@ -278,15 +283,16 @@ function addLevel(side: SidePiece[], intervals: readonly Interval[], y: number, 
   }
 }
 
-/** Outlines of some rooms of a tile, in its margin too; `isWanted` by room number. */
+/** Outlines of some rooms of a tile, in its margin too; `isWanted` by room number. All: no outline comes near, and the one room is wanted. */
 export function roomLoops(
   around: Box,
   box: Box,
   outlines: readonly Outline[],
   rooms: TileRooms,
   isWanted: (room: number) => boolean,
-): TracedLoop[] {
+): TracedLoop[] | 'all' {
   const tile = tileEdges(around, outlines);
+  if (tile.rings.length === 0) return rooms.count === 1 && isWanted(0) ? 'all' : [];
   const trace = tracer(around);
   let sides: Edge[] = [];
   let count = 0;

@@ -48,6 +48,9 @@ interface LooseEnd {
   readonly out: boolean;
 }
 
+/** Places nearer than this, in mm, are one. */
+const SAME_PLACE_MM = 1e-7;
+
 export function tracer(box: Box): Tracer {
   const runs: Run[] = [];
   let open: Run[] = [];
@@ -152,7 +155,10 @@ function pieceOf({ edge, begins, lo, loX, hi, hiX }: Run): TracedPiece {
 /** The level piece from where the walk is to where the next piece starts, if there is any way to go. */
 function addLevel(pieces: TracedPiece[], next: TracedPiece): void {
   const last = pieces.at(-1);
-  if (last && (last.toX !== next.fromX || last.toY !== next.fromY)) {
+  if (!last) return;
+  // A way as short as that is rounding, and its direction says nothing.
+  const isSame = Math.abs(last.toX - next.fromX) < SAME_PLACE_MM && Math.abs(last.toY - next.fromY) < SAME_PLACE_MM;
+  if (!isSame) {
     pieces.push({ fromX: last.toX, fromY: last.toY, toX: next.fromX, toY: next.fromY, edge: null });
   }
 }

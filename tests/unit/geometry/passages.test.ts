@@ -43,7 +43,8 @@ describe('a door between two rooms', () => {
     });
   });
   it('drawn wide but stated narrow is narrow; stated wide but drawn narrow is narrow too', () => {
-    expect(cutOffM2(twoRooms(wallWithDoor(1_000, 700)))).toBeGreaterThan(farRoomM2 - 0.2);
+    // The head comes up to the door from the near room and reaches some way through it.
+    expect(cutOffM2(twoRooms(wallWithDoor(1_000, 700)))).toBeGreaterThan(farRoomM2 - 0.25);
     const drawn = measureFloor(twoRooms(wallWithDoor(700, 1_000)));
     expect(total(drawn, (zone) => zone.cutOffM2)).toBeGreaterThan(farRoomM2 - 0.2);
     expect(zoneNamed(drawn).tight[0]?.blockedBy?.passage.id).toBe('d1');
