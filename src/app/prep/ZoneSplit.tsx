@@ -28,13 +28,14 @@ export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
 
   const spots = tightSpots(takeoff.measure.zones);
   const blocks = splitBlocks(measure, (piece) => spots.find((spot) => spot.piece === piece)?.tag ?? null);
+  const isAlone = blocks.every(({ kind, barred }) => kind !== 'machine' || barred);
   const restM2 = splitRemainderM2(measure, blocks);
   const netLine = takeoff.lines.find((line) => line.code === 'netFloor' && line.zone === zoneKey(zone));
   return (
     <section className={cx(css.split, stale && css.stale)} aria-label={prepText.splits} aria-busy={stale}>
       {blocks.filter(isWorthShowing).map((block) => {
         const words = splitWords(block, { units, recipe, doc });
-        return <Block key={block.key} block={block} name={words.name} reason={words.reason} />;
+        return <Block key={block.key} block={block} alone={isAlone} name={words.name} reason={words.reason} />;
       })}
       {Math.abs(restM2) >= 0.005 && (
         <Block
@@ -53,6 +54,7 @@ export function ZoneSplit({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
             edgeM: 0,
             stopM: 0,
           }}
+          alone={false}
           name={prepText.handTool}
           reason={prepText.handOnly}
         />
@@ -77,11 +79,13 @@ function toRecipe(): void {
 
 interface BlockProps {
   readonly block: SplitBlock;
+  /** No machine works the zone: then another one is worth a thought. */
+  readonly alone: boolean;
   readonly name: string;
   readonly reason: string;
 }
 
-function Block({ block, name, reason }: BlockProps): ReactElement {
+function Block({ block, alone, name, reason }: BlockProps): ReactElement {
   const units = useUnits();
   const asked = useSession((now) => block.at !== null && isSameSpot(now.spot, block.at));
   const head = (
@@ -110,7 +114,7 @@ function Block({ block, name, reason }: BlockProps): ReactElement {
         <i style={{ width: `${String(block.share * 100)}%` }} />
       </div>
       <p>{reason}</p>
-      {block.kind === 'machine' && block.barred && (
+      {block.kind === 'machine' && block.place === 0 && block.barred && alone && (
         <Button size="desk" onClick={toRecipe}>
           {prepText.otherMachine}
         </Button>
