@@ -38,9 +38,16 @@ export function watchPage(): void {
   let watching = false;
 
   const post = Worker.prototype.postMessage;
+  let last: unknown = null;
   Worker.prototype.postMessage = function postCounted(this: Worker, ...given: [unknown, StructuredSerializeOptions?]) {
-    asked += 1;
-    for (const move of moves) move.ask ??= asked;
+    const [message] = given;
+    const { kind } = message as { readonly kind?: unknown };
+    // One ask may go to two workers; other workers are asked other things.
+    if (message !== last && typeof kind === 'string' && ['load', 'change', 'preview'].includes(kind)) {
+      last = message;
+      asked += 1;
+      for (const move of moves) move.ask ??= asked;
+    }
     post.apply(this, given);
   } as typeof post;
 
