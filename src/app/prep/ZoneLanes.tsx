@@ -8,7 +8,9 @@ import { useZoneLanes, type PassLanes } from '../lanes/useLanes.ts';
 import { cx } from '../look/cx.ts';
 import { Figure } from '../parts/Figure.tsx';
 import { useDoc, useSettled, useUnits } from '../plan.ts';
-import { askWhy } from '../session.ts';
+import { askWhy, useSession } from '../session.ts';
+import { cameraOf } from '../survey/cameraOf.ts';
+import { lanesShow } from '../../canvas/paint/lanes.ts';
 import type { LanePlan } from '../../geometry/lanes/lane.ts';
 import type { Held } from '../../model/doc.ts';
 import { figureText, showHours, showRun } from '../../model/showNumber.ts';
@@ -19,7 +21,17 @@ import { lanesText } from '../../words/laneWords.ts';
 export function ZoneLanes({ zone }: { readonly zone: Held<'zone'> }): ReactElement {
   const isOn = useLanesOn((now) => now.on);
   const { passes, stale } = useZoneLanes(isOn ? zoneKey(zone) : null);
-  const plans = passes.filter(({ ask }, i) => passes.findIndex((other) => other.ask.field === ask.field) === i);
+  const plans = passes
+    .filter(({ ask }, i) => passes.findIndex((other) => other.ask.field === ask.field) === i)
+    .flatMap(({ ask, plan }) => (plan ? [{ key: ask.hours, plan }] : []));
+  const isFar = useSession(
+    (now) =>
+      plans.length > 0 &&
+      !lanesShow(
+        plans.map(({ plan }) => plan),
+        cameraOf(now).pxPerMm,
+      ),
+  );
   return (
     <section className={cx(css.lanes, stale && css.stale)} aria-label={lanesText.title} aria-busy={stale}>
       <label className={css.switch}>
@@ -27,7 +39,8 @@ export function ZoneLanes({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
         <input type="checkbox" checked={isOn} onChange={(event) => showLanes(event.target.checked)} />
       </label>
       {isOn && passes.length === 0 && <p>{stale ? lanesText.waiting : lanesText.none}</p>}
-      {isOn && plans.map(({ ask, plan }) => plan && <Counts key={ask.hours} plan={plan} />)}
+      {isOn && plans.map(({ key, plan }) => <Counts key={key} plan={plan} />)}
+      {isOn && isFar && <p>{lanesText.zoomIn}</p>}
       {isOn && <SecondOpinion passes={passes} />}
     </section>
   );

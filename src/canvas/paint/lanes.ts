@@ -51,7 +51,8 @@ const paintedLanes = new WeakMap<LanesShown, PaintedLanes>();
  * together to be told from each other. Lines are the same at any scale, signs keep their size.
  */
 export function lanesWork(view: PlanView, lanes: LanesShown | null, look: Look): readonly Painted[] {
-  if (!lanes || !view.zones.some(({ zone }) => zone.id === lanes.zone) || !lanesShow(lanes, look)) return [];
+  if (!lanes || !view.zones.some(({ zone }) => zone.id === lanes.zone) || !lanesShow(lanes.plans, look.pxPerMm))
+    return [];
   const { pxPerMm } = look;
   let work = paintedLanes.get(lanes);
   if (!work) {
@@ -71,7 +72,7 @@ function laneLines({ plans, isOld }: LanesShown): Painted[] {
 }
 
 /** Whether the lanes are far enough apart on the screen to be told from each other. */
-function lanesShow({ plans }: LanesShown, { pxPerMm }: Look): boolean {
+export function lanesShow(plans: readonly LanePlan[], pxPerMm: number): boolean {
   return plans.some(({ order }) => (stepOf(order) ?? Infinity) * pxPerMm >= CLOSEST_PX);
 }
 
