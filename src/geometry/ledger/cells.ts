@@ -1,3 +1,4 @@
+import type { EdgePart } from './edge.ts';
 import { layerCount, edgedLayer, reachLayer, stripLayer, SLAB } from './layers.ts';
 import { type Place, placeIn } from './place.ts';
 import { sweep } from './sweep.ts';
@@ -82,11 +83,10 @@ export function tileCells(tile: TileEdges, cascades: Cascades, isEdged: readonly
     if (!cell) cells.push((cell = { zone, set, part, areaMm2: 0 }));
     return cell;
   };
-  sweep(tile.edges, tile.box, (_bottom, _top, edges) => {
+  sweep(tile.edges, tile.box, (_bottom, _top, edges, areas) => {
     for (let i = 0; i + 1 < edges.length; i += 1) {
-      const edge = edges[i] as (typeof edges)[number];
-      place.cross(edge);
-      const width = (edges[i + 1] as typeof edge).leftArea - edge.leftArea;
+      place.cross(edges[i] as EdgePart);
+      const width = (areas[i + 1] as number) - (areas[i] as number);
       if (width <= 0 || !isNet(place)) continue;
       const part = partAt(place, cascadeAt(place, cascades), cascades, isEdged);
       cellOf(place.zone, place.findings, part).areaMm2 += width;

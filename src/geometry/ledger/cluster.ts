@@ -1,6 +1,6 @@
 import { type Box, boxAround, grownBox } from '../box.ts';
 import type { FaceKind, Ring } from '../floorShape.ts';
-import type { Edge, EdgeSource } from './edge.ts';
+import type { EdgePart, EdgeSource } from './edge.ts';
 import { SLAB, WALL_GAP } from './layers.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import { placeIn } from './place.ts';
@@ -55,16 +55,16 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
   const takenMm2 = new Map<number, number>();
   let grossMm2 = 0;
 
-  sweep(tile.edges, box, (bottom, top, edges) => {
-    const netSides: Edge[] = [];
-    const grossSides: Edge[] = [];
+  sweep(tile.edges, box, (bottom, top, edges, areas) => {
+    const netSides: EdgePart[] = [];
+    const grossSides: EdgePart[] = [];
     let first = 0;
     for (let i = 0; i < edges.length; i += 1) {
-      const edge = edges[i] as Edge;
+      const edge = edges[i] as EdgePart;
       place.cross(edge);
-      const next = edges[i + 1];
-      const width = next ? next.leftArea - edge.leftArea : 0;
-      if (next && width <= SAME_EDGE_MM * (top - bottom)) continue;
+      const isLast = i + 1 === edges.length;
+      const width = isLast ? 0 : (areas[i + 1] as number) - (areas[i] as number);
+      if (!isLast && width <= SAME_EDGE_MM * (top - bottom)) continue;
       const isSlab = (place.inside[SLAB] as number) > 0;
       const body = place.bodies[0];
       const isNet = isSlab && body === undefined;
@@ -123,13 +123,13 @@ export const HARDNESS: Readonly<Record<DrawnEdge['kind'], number>> = {
 };
 
 /** Of edges that lie on each other, the one that says most about the floor beside them: hard before soft, and hard ones that have their floor on this side first. */
-function hardest(edges: readonly Edge[], first: number, last: number, floorIsRight: boolean): Edge {
-  let best = edges[last] as Edge;
+function hardest(edges: readonly EdgePart[], first: number, last: number, floorIsRight: boolean): EdgePart {
+  let best = edges[last] as EdgePart;
   let most = -1;
   for (let i = first; i <= last; i += 1) {
-    const edge = edges[i] as Edge;
-    const rank = rankOf(edge.source as DrawnEdge | null, edge.up === (floorIsRight ? -1 : 1));
-    if (rank > most) [best, most] = [edge, rank];
+    const part = edges[i] as EdgePart;
+    const rank = rankOf(part.edge.source as DrawnEdge | null, part.edge.up === (floorIsRight ? -1 : 1));
+    if (rank > most) [best, most] = [part, rank];
   }
   return best;
 }

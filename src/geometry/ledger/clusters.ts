@@ -54,7 +54,7 @@ export function standsOn(item: HardItem, slabs: readonly HardItem[]): boolean {
     let winding = 0;
     for (const { edges } of outlines)
       for (const edge of edges)
-        if (edge.lo <= first.ay && first.ay < edge.hi && xAt(edge, first.ay) < first.ax) winding += edge.up;
+        if (edge.y0 <= first.ay && first.ay < edge.y1 && xAt(edge, first.ay) < first.ax) winding += edge.up;
     return winding !== 0;
   });
 }

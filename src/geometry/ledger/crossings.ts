@@ -1,4 +1,4 @@
-import { type Edge, xAt } from './edge.ts';
+import { type Arc, type Edge, type EdgePart, xAt } from './edge.ts';
 
 /*
  * Heights at which two edges change places.
@@ -11,15 +11,16 @@ import { type Edge, xAt } from './edge.ts';
 /** Crossings nearer than this to the end of an edge, in mm, are its end. */
 const NEAR_END_MM = 1e-9;
 
-/** Adds to `out` the heights strictly inside both edges where they cross. */
-export function addCrossings(a: Edge, b: Edge, out: number[]): void {
+/** Adds to `out` the heights strictly inside both parts where they cross. */
+export function addCrossings(a: EdgePart, b: EdgePart, out: number[]): void {
   const lo = Math.max(a.lo, b.lo) + NEAR_END_MM;
   const hi = Math.min(a.hi, b.hi) - NEAR_END_MM;
   if (lo >= hi) return;
-  if (a.radius === 0 && b.radius === 0) straightCrossing(a, b, lo, hi, out);
-  else if (a.radius === 0) lineAndArc(a, b, lo, hi, out);
-  else if (b.radius === 0) lineAndArc(b, a, lo, hi, out);
-  else twoArcs(a, b, lo, hi, out);
+  const [first, second] = [a.edge, b.edge];
+  if (first.arc && second.arc) twoArcs(first.arc, second.arc, lo, hi, out);
+  else if (first.arc) lineAndArc(second, first.arc, lo, hi, out);
+  else if (second.arc) lineAndArc(first, second.arc, lo, hi, out);
+  else straightCrossing(first, second, lo, hi, out);
 }
 
 function straightCrossing(a: Edge, b: Edge, lo: number, hi: number, out: number[]): void {
@@ -28,24 +29,25 @@ function straightCrossing(a: Edge, b: Edge, lo: number, hi: number, out: number[
   if ((below < 0 && above > 0) || (below > 0 && above < 0)) out.push(lo + (hi - lo) * (below / (below - above)));
 }
 
-function lineAndArc(line: Edge, arc: Edge, lo: number, hi: number, out: number[]): void {
+function lineAndArc(line: Edge, arc: Arc, lo: number, hi: number, out: number[]): void {
   const dx = line.x1 - line.x0;
   const dy = line.y1 - line.y0;
   const fx = line.x0 - arc.cx;
   const fy = line.y0 - arc.cy;
   const a = dx * dx + dy * dy;
   const b = fx * dx + fy * dy;
-  const c = fx * fx + fy * fy - arc.radius * arc.radius;
-  const root = b * b - a * c;
+  const root = b * b - a * (fx * fx + fy * fy - arc.radius * arc.radius);
   if (root <= 0) return;
   const reach = Math.sqrt(root);
-  for (const t of [(-b - reach) / a, (-b + reach) / a]) {
-    const y = line.y0 + t * dy;
-    if (y > lo && y < hi && (fx + t * dx) * arc.half >= 0) out.push(y);
-  }
+  const first = (-b - reach) / a;
+  const second = (-b + reach) / a;
+  const low = line.y0 + first * dy;
+  const high = line.y0 + second * dy;
+  if (low > lo && low < hi && (fx + first * dx) * arc.half >= 0) out.push(low);
+  if (high > lo && high < hi && (fx + second * dx) * arc.half >= 0) out.push(high);
 }
 
-function twoArcs(a: Edge, b: Edge, lo: number, hi: number, out: number[]): void {
+function twoArcs(a: Arc, b: Arc, lo: number, hi: number, out: number[]): void {
   const dx = b.cx - a.cx;
   const dy = b.cy - a.cy;
   const square = dx * dx + dy * dy;
@@ -54,9 +56,10 @@ function twoArcs(a: Edge, b: Edge, lo: number, hi: number, out: number[]): void 
   const root = (a.radius * a.radius) / square - along * along;
   if (root <= 0) return;
   const aside = Math.sqrt(root);
-  for (const side of [aside, -aside]) {
+  for (let side = -aside; ; side = aside) {
     const x = a.cx + along * dx - side * dy;
     const y = a.cy + along * dy + side * dx;
     if (y > lo && y < hi && (x - a.cx) * a.half >= 0 && (x - b.cx) * b.half >= 0) out.push(y);
+    if (side > 0) return;
   }
 }

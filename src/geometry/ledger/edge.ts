@@ -8,34 +8,27 @@
  *      |   /       /          runs: crossing the edge from left to right changes the winding number by it.
  *      | (x0, y0)
  *
- * Lengths in mm. An edge that was cut to a tile keeps the shape it was cut from, so that neighbours find the
- * same x at the same height to the last bit; only `lo` and `hi` say what is left of it.
+ * Lengths in mm. An edge is made once and shared by all tiles; a tile holds the part of it that lies there, so that
+ * neighbours find the same x at the same height to the last bit, and the many parts stay small.
  */
 export interface Edge {
   readonly x0: number;
   readonly y0: number;
   readonly x1: number;
   readonly y1: number;
-  /** Circle that the edge lies on; radius 0: straight. */
+  readonly up: 1 | -1;
+  /** The circle that it lies on; null: straight. */
+  readonly arc: Arc | null;
+  /** What drew it, for faces. */
+  readonly source: EdgeSource | null;
+}
+
+export interface Arc {
   readonly cx: number;
   readonly cy: number;
   readonly radius: number;
-  /** Which half of its circle: 1 right of the middle, -1 left of it. */
+  /** Which half of the circle: 1 right of the middle, -1 left of it. */
   readonly half: 1 | -1;
-  /** Heights between which the edge counts. */
-  readonly lo: number;
-  readonly hi: number;
-  readonly up: 1 | -1;
-  /** Number of the outline it belongs to, in the tile. */
-  ring: number;
-  /** True for a side of the tile, put in where the outline was cut off. */
-  readonly cut: boolean;
-  /** What drew it, for faces. */
-  readonly source: EdgeSource | null;
-  /** Left by the sweep: x and height where it was asked last, and area to its left in the slab. */
-  lastY: number;
-  lastX: number;
-  leftArea: number;
 }
 
 /** The whole drawn edge behind a piece of outline. */
@@ -46,122 +39,54 @@ export interface EdgeSource {
   readonly by: number;
 }
 
-/** A straight edge between two points of different height, or null for a level one. */
-export function straightEdge(
+/** What of an edge lies in a tile: between two heights, as part of outline number `ring`. */
+export interface EdgePart {
+  readonly edge: Edge;
+  readonly lo: number;
+  readonly hi: number;
+  readonly ring: number;
+  /** True for a side of the tile, put in where an outline was cut off. */
+  readonly isSide: boolean;
+}
+
+/** An edge between two points of different height, or null for a level one. */
+export function edgeBetween(
   ax: number,
   ay: number,
   bx: number,
   by: number,
+  arc: Arc | null = null,
   source: EdgeSource | null = null,
-  cut = false,
 ): Edge | null {
   if (ay === by) return null;
   return ay < by
-    ? makeEdge(ax, ay, bx, by, 0, 0, 0, 1, 1, source, cut)
-    : makeEdge(bx, by, ax, ay, 0, 0, 0, 1, -1, source, cut);
-}
-
-/** A piece of a circle that stays within one quarter of it, between two points of different height. */
-export function arcEdge(
-  ax: number,
-  ay: number,
-  bx: number,
-  by: number,
-  cx: number,
-  cy: number,
-  radius: number,
-  half: 1 | -1,
-): Edge | null {
-  if (ay === by) return null;
-  return ay < by
-    ? makeEdge(ax, ay, bx, by, cx, cy, radius, half, 1, null, false)
-    : makeEdge(bx, by, ax, ay, cx, cy, radius, half, -1, null, false);
-}
-
-/** All edges are made here, with all fields in one order: the sweep reads millions of them. */
-function makeEdge(
-  x0: number,
-  y0: number,
-  x1: number,
-  y1: number,
-  cx: number,
-  cy: number,
-  radius: number,
-  half: 1 | -1,
-  up: 1 | -1,
-  source: EdgeSource | null,
-  cut: boolean,
-): Edge {
-  return {
-    x0,
-    y0,
-    x1,
-    y1,
-    cx,
-    cy,
-    radius,
-    half,
-    lo: y0,
-    hi: y1,
-    up,
-    ring: 0,
-    cut,
-    source,
-    lastY: Number.NaN,
-    lastX: 0,
-    leftArea: 0,
-  };
-}
-
-/** The part of an edge between two heights, as an edge of the outline `ring`. */
-export function edgePart(edge: Edge, lo: number, hi: number, ring: number): Edge {
-  const part = makeEdge(
-    edge.x0,
-    edge.y0,
-    edge.x1,
-    edge.y1,
-    edge.cx,
-    edge.cy,
-    edge.radius,
-    edge.half,
-    edge.up,
-    edge.source,
-    edge.cut,
-  ) as { -readonly [K in keyof Edge]: Edge[K] };
-  part.lo = lo;
-  part.hi = hi;
-  part.ring = ring;
-  return part;
+    ? { x0: ax, y0: ay, x1: bx, y1: by, up: 1, arc, source }
+    : { x0: bx, y0: by, x1: ax, y1: ay, up: -1, arc, source };
 }
 
 /** Where an edge is at a height. Outside its own heights a straight one goes on and a round one stops. */
-export function xAt(edge: Edge, y: number): number {
-  if (y === edge.y0) return edge.x0;
-  if (y === edge.y1) return edge.x1;
-  if (edge.radius === 0) return edge.x0 + ((y - edge.y0) / (edge.y1 - edge.y0)) * (edge.x1 - edge.x0);
-  const rise = y - edge.cy;
-  return edge.cx + edge.half * Math.sqrt(Math.max(0, edge.radius * edge.radius - rise * rise));
+export function xAt({ x0, y0, x1, y1, arc }: Edge, y: number): number {
+  if (y === y0) return x0;
+  if (y === y1) return x1;
+  if (!arc) return x0 + ((y - y0) / (y1 - y0)) * (x1 - x0);
+  const rise = y - arc.cy;
+  return arc.cx + arc.half * Math.sqrt(Math.max(0, arc.radius * arc.radius - rise * rise));
 }
 
 /** At which height an edge is at x; x must lie between its ends. */
-export function yAt(edge: Edge, x: number): number {
-  if (x === edge.x0) return edge.y0;
-  if (x === edge.x1) return edge.y1;
-  if (edge.radius === 0) return edge.y0 + ((x - edge.x0) / (edge.x1 - edge.x0)) * (edge.y1 - edge.y0);
-  const run = x - edge.cx;
-  const above = (edge.y0 + edge.y1) / 2 >= edge.cy ? 1 : -1;
-  return edge.cy + above * Math.sqrt(Math.max(0, edge.radius * edge.radius - run * run));
+export function yAt({ x0, y0, x1, y1, arc }: Edge, x: number): number {
+  if (x === x0) return y0;
+  if (x === x1) return y1;
+  if (!arc) return y0 + ((x - x0) / (x1 - x0)) * (y1 - y0);
+  const run = x - arc.cx;
+  const above = (y0 + y1) / 2 >= arc.cy ? 1 : -1;
+  return arc.cy + above * Math.sqrt(Math.max(0, arc.radius * arc.radius - run * run));
 }
 
-/** Area in mm2 between an edge and the vertical at `fromX`, from one height to another; negative left of it. */
-export function areaBeside(edge: Edge, bottom: number, top: number, fromX: number): number {
-  const low = edge.lastY === bottom ? edge.lastX : xAt(edge, bottom);
-  const high = xAt(edge, top);
-  edge.lastY = top;
-  edge.lastX = high;
+/** Area in mm2 between an edge and the vertical at `fromX`, from a height where it is at `low` to one where it is at `high`. */
+export function areaBeside(edge: Edge, bottom: number, low: number, top: number, high: number, fromX: number): number {
   const trapezoid = (top - bottom) * ((low - fromX + (high - fromX)) / 2);
-  if (edge.radius === 0) return trapezoid;
-  return trapezoid + edge.half * bulge(edge.radius, low, bottom, high, top);
+  return edge.arc ? trapezoid + edge.arc.half * bulge(edge.arc.radius, low, bottom, high, top) : trapezoid;
 }
 
 /** Below this angle the area between chord and arc comes from its series: there the closed form cancels. */

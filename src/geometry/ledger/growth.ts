@@ -1,4 +1,5 @@
 import { cross, dot } from '../point.ts';
+import type { Arc } from './edge.ts';
 import { type Outline, type PathStep, pathOutline } from './outline.ts';
 import type { TracedLoop, TracedPiece } from './trace.ts';
 
@@ -67,9 +68,10 @@ function grownPath(loop: TracedLoop, byMm: number, around: Margins): PathStep[] 
   return path;
 }
 
-function plainStep({ edge, fromX, fromY, toX, toY }: TracedPiece): PathStep {
-  return edge && edge.radius > 0
-    ? { x: toX, y: toY, arc: arcBetween(edge.cx, edge.cy, edge.radius, fromX, fromY, toX, toY) }
+function plainStep({ part, fromX, fromY, toX, toY }: TracedPiece): PathStep {
+  const arc = part?.edge.arc;
+  return arc
+    ? { x: toX, y: toY, arc: arcBetween(arc.cx, arc.cy, arc.radius, fromX, fromY, toX, toY) }
     : { x: toX, y: toY };
 }
 
@@ -81,9 +83,9 @@ function arcBetween(cx: number, cy: number, radius: number, ax: number, ay: numb
 }
 
 function movedPiece(piece: TracedPiece, byMm: number, around: Margins): MovedPiece {
-  const { fromX, fromY, toX, toY, edge } = piece;
-  const isSide = edge ? edge.cut : isLevelSide(piece, around);
-  if (edge && edge.radius > 0) return movedArc(piece, edge.cx, edge.cy, edge.radius, byMm);
+  const { fromX, fromY, toX, toY, part } = piece;
+  const isSide = part ? part.isSide : isLevelSide(piece, around);
+  if (part?.edge.arc) return movedArc(piece, part.edge.arc, byMm);
   const size = Math.hypot(toX - fromX, toY - fromY);
   const run = [(toX - fromX) / size, (toY - fromY) / size] as const;
   // The part lies to the left of the walk, so outwards is to its right.
@@ -101,7 +103,7 @@ function isLevelSide({ fromY, toY }: TracedPiece, { minY, maxY }: Margins): bool
   return fromY === toY && (fromY === minY || fromY === maxY);
 }
 
-function movedArc(piece: TracedPiece, cx: number, cy: number, radius: number, byMm: number): MovedPiece {
+function movedArc(piece: TracedPiece, { cx, cy, radius }: Arc, byMm: number): MovedPiece {
   const { fromX, fromY, toX, toY } = piece;
   const { turn } = arcBetween(cx, cy, radius, fromX, fromY, toX, toY);
   const sense = turn >= 0 ? 1 : -1;

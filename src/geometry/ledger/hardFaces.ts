@@ -60,8 +60,8 @@ function isHard(face: BoundaryFace): boolean {
 function facesOf(piece: TracedPiece, levels: readonly DrawnEdge[]): BoundaryFace[] {
   const a: Point = [piece.fromX, piece.fromY];
   const b: Point = [piece.toX, piece.toY];
-  if (piece.edge) {
-    const source = piece.edge.source as DrawnEdge | null;
+  if (piece.part) {
+    const source = piece.part.edge.source as DrawnEdge | null;
     return source ? [{ a, b, kind: source.kind, of: source.of }] : [];
   }
   return levelFaces(a, b, levels);
@@ -147,7 +147,7 @@ function shareBeside(face: BoundaryFace, at: Point, size: number): number | null
 function netAt(tile: TileEdges): (p: Point) => boolean {
   return ([x, y]) => {
     const place = placeIn(tile, WALL_GAP + 1);
-    for (const edge of tile.edges) if (edge.lo <= y && y < edge.hi && xAt(edge, y) < x) place.cross(edge);
+    for (const part of tile.edges) if (part.lo <= y && y < part.hi && xAt(part.edge, y) < x) place.cross(part);
     return (place.inside[SLAB] as number) > 0 && place.bodies.length === 0;
   };
 }

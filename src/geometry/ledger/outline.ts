@@ -1,6 +1,6 @@
 import type { Box } from '../box.ts';
 import type { Ring } from '../floorShape.ts';
-import { type Edge, type EdgeSource, arcEdge, straightEdge } from './edge.ts';
+import { type Edge, type EdgeSource, edgeBetween } from './edge.ts';
 
 /*
  * A closed outline as the sweep wants it: rising edges in the order in which they were drawn.
@@ -67,7 +67,7 @@ function addStraight(
   { edges, levels }: Drawing,
   source: EdgeSource | null = null,
 ): void {
-  const edge = straightEdge(ax, ay, bx, by, source);
+  const edge = edgeBetween(ax, ay, bx, by, null, source);
   if (edge) edges.push(edge);
   else if (ax !== bx) levels.push({ y: ay, fromX: Math.min(ax, bx), toX: Math.max(ax, bx) });
 }
@@ -84,6 +84,8 @@ function addArc(from: PathStep, toX: number, toY: number, arc: NonNullable<PathS
   }
   const start = Math.atan2(from.y - cy, from.x - cx);
   const sense = turn > 0 ? 1 : -1;
+  const right = { cx, cy, radius, half: 1 } as const;
+  const left = { cx, cy, radius, half: -1 } as const;
   let quarter = sense > 0 ? Math.floor(start / QUARTER + SAME_ANGLE) : Math.ceil(start / QUARTER - SAME_ANGLE);
   let [x, y] = [from.x, from.y];
   for (let isLast = false; !isLast;) {
@@ -91,7 +93,7 @@ function addArc(from: PathStep, toX: number, toY: number, arc: NonNullable<PathS
     isLast = sense * (line * QUARTER - start) >= Math.abs(turn) - SAME_ANGLE;
     const half = isRight(Math.min(quarter, line)) ? 1 : -1;
     const [nextX, nextY] = isLast ? [toX, toY] : onQuarterLine(line, cx, cy, radius);
-    const edge = arcEdge(x, y, nextX, nextY, cx, cy, radius, half);
+    const edge = edgeBetween(x, y, nextX, nextY, half > 0 ? right : left);
     if (edge) drawing.edges.push(edge);
     [x, y] = [nextX, nextY];
     quarter = line;

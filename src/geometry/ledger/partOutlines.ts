@@ -1,6 +1,6 @@
 import type { Region } from '../floorShape.ts';
 import { type Cascades, LAP, NET, STRIP, TIGHT, cascadeAt, isNet, layersOf, partAt } from './cells.ts';
-import type { Edge } from './edge.ts';
+import type { EdgePart } from './edge.ts';
 import type { LedgerState } from './ledgerState.ts';
 import { placeIn } from './place.ts';
 import { joinedRegion } from './stitch.ts';
@@ -38,7 +38,7 @@ export function partOutlines(state: LedgerState): ReadonlyMap<string, Region> {
 
 interface Traced {
   readonly trace: Tracer;
-  sides: Edge[];
+  sides: EdgePart[];
   /** Area to the left of the last side: a part that goes on from there is one with it. */
   endArea: number;
 }
@@ -47,25 +47,27 @@ function traceTile(tile: Tile, cascades: Cascades): ReadonlyMap<string, readonly
   const edges = tile.edges as NonNullable<Tile['edges']>;
   const place = placeIn(edges, layersOf(cascades));
   const parts = new Map<string, Traced>();
-  const add = (key: string, left: Edge, right: Edge): void => {
+  const add = (key: string, left: EdgePart, leftArea: number, right: EdgePart, rightArea: number): void => {
     let traced = parts.get(key);
     if (!traced) parts.set(key, (traced = { trace: tracer(edges.box), sides: [], endArea: Number.NaN }));
-    if (traced.sides.length > 0 && traced.endArea === left.leftArea) traced.sides.pop();
+    if (traced.sides.length > 0 && traced.endArea === leftArea) traced.sides.pop();
     else traced.sides.push(left);
     traced.sides.push(right);
-    traced.endArea = right.leftArea;
+    traced.endArea = rightArea;
   };
-  sweep(edges.edges, edges.box, (bottom, top, active) => {
+  sweep(edges.edges, edges.box, (bottom, top, active, areas) => {
     for (let i = 0; i + 1 < active.length; i += 1) {
-      const left = active[i] as Edge;
-      const right = active[i + 1] as Edge;
+      const left = active[i] as EdgePart;
+      const right = active[i + 1] as EdgePart;
+      const leftArea = areas[i] as number;
+      const rightArea = areas[i + 1] as number;
       place.cross(left);
-      if (right.leftArea <= left.leftArea || !isNet(place)) continue;
+      if (rightArea <= leftArea || !isNet(place)) continue;
       const cascade = cascadeAt(place, cascades);
       const part = partAt(place, cascade, cascades, tile.isEdged);
-      add(partKey(place.zone, NET), left, right);
-      add(partKey(place.zone, part === LAP ? STRIP : part), left, right);
-      if (part === TIGHT && cascade >= 0) add(ALL_TIGHT, left, right);
+      add(partKey(place.zone, NET), left, leftArea, right, rightArea);
+      add(partKey(place.zone, part === LAP ? STRIP : part), left, leftArea, right, rightArea);
+      if (part === TIGHT && cascade >= 0) add(ALL_TIGHT, left, leftArea, right, rightArea);
     }
     const last = active.at(-1);
     if (last) place.cross(last);

@@ -1,4 +1,4 @@
-import type { Edge } from './edge.ts';
+import type { EdgePart } from './edge.ts';
 import { FINDING, SCOPE, SOLID, WALL_BODY, WALL_GAP, ZONE } from './layers.ts';
 import type { Outline } from './outline.ts';
 import type { TileEdges } from './tileEdges.ts';
@@ -22,7 +22,7 @@ export interface Place {
   findings: number;
   readonly findingSets: (readonly number[])[];
   /** Goes over an edge; `back`: the other way, to undo it. */
-  cross(edge: Edge, back?: boolean): void;
+  cross(part: EdgePart, back?: boolean): void;
 }
 
 /** A place at the left side of a tile. `layers` is how many there are. */
@@ -39,13 +39,13 @@ export function placeIn(tile: TileEdges, layers: number): Place {
   for (const outline of tile.covers) toggle(outline, 1);
   return place;
 
-  function cross(edge: Edge, back = false): void {
-    if (edge.ring < 0) return;
-    const before = winding[edge.ring] as number;
+  function cross({ edge, ring }: EdgePart, back = false): void {
+    if (ring < 0) return;
+    const before = winding[ring] as number;
     const after = back ? before - edge.up : before + edge.up;
-    winding[edge.ring] = after;
-    if (before === 0) toggle(tile.rings[edge.ring] as Outline, 1);
-    else if (after === 0) toggle(tile.rings[edge.ring] as Outline, -1);
+    winding[ring] = after;
+    if (before === 0) toggle(tile.rings[ring] as Outline, 1);
+    else if (after === 0) toggle(tile.rings[ring] as Outline, -1);
   }
 
   function toggle({ layer, item }: Outline, by: 1 | -1): void {

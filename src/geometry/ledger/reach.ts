@@ -261,16 +261,17 @@ function nearestInSight(
 
 /** Nearest places on the pieces of an outline; sides of the box that was looked at are no outline. */
 function nearestOf(loop: TracedLoop, at: Point): Point[] {
-  return loop.flatMap(({ fromX, fromY, toX, toY, edge }): Point[] => {
-    if (edge?.cut) return [];
-    if (edge && edge.radius > 0) {
-      const far = Math.hypot(at[0] - edge.cx, at[1] - edge.cy);
+  return loop.flatMap(({ fromX, fromY, toX, toY, part }): Point[] => {
+    if (part?.isSide) return [];
+    const arc = part?.edge.arc;
+    if (arc) {
+      const far = Math.hypot(at[0] - arc.cx, at[1] - arc.cy);
       const onArc: Point = [
-        edge.cx + ((at[0] - edge.cx) * edge.radius) / far,
-        edge.cy + ((at[1] - edge.cy) * edge.radius) / far,
+        arc.cx + ((at[0] - arc.cx) * arc.radius) / far,
+        arc.cy + ((at[1] - arc.cy) * arc.radius) / far,
       ];
       const isOn =
-        onArc[1] >= Math.min(fromY, toY) && onArc[1] <= Math.max(fromY, toY) && (onArc[0] - edge.cx) * edge.half >= 0;
+        onArc[1] >= Math.min(fromY, toY) && onArc[1] <= Math.max(fromY, toY) && (onArc[0] - arc.cx) * arc.half >= 0;
       return isOn
         ? [onArc]
         : [

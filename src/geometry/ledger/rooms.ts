@@ -1,5 +1,5 @@
 import type { Box } from '../box.ts';
-import { type Edge, straightEdge, xAt } from './edge.ts';
+import { type Edge, type EdgePart, edgeBetween, xAt } from './edge.ts';
 import { APRON, BACK, BAND, FIRST_FREE, LEAD, SLAB, WAY } from './layers.ts';
 import type { Outline } from './outline.ts';
 import { type Place, placeIn } from './place.ts';
@@ -81,8 +81,8 @@ export function tileRooms(box: Box, around: Box, outlines: readonly Outline[]): 
       if (isAt(bottom, box.maxY)) addLevel(sides.top, rooms.last(), bottom, box);
       rooms.endSlab(top);
     },
-    line: (edge, bottom, top) => {
-      const side = edge.x0 === box.minX ? sides.left : sides.right;
+    line: (line, bottom, top) => {
+      const side = line.edge.x0 === box.minX ? sides.left : sides.right;
       side.push({ from: bottom, to: top, room: rooms.latest() });
     },
   });
@@ -114,11 +114,10 @@ function wholeRoom({ minX, minY, maxX, maxY }: Box): TileRooms {
   return { count: 1, left: down, right: down, bottom: across, top: across, spots, roomOf: [0] };
 }
 
-function sideLines({ minX, minY, maxX, maxY }: Box): Edge[] {
+function sideLines({ minX, minY, maxX, maxY }: Box): EdgePart[] {
   return [minX, maxX].flatMap((x) => {
-    const edge = straightEdge(x, minY, x, maxY);
-    if (edge) edge.ring = SIDE_LINE;
-    return edge ?? [];
+    const edge = edgeBetween(x, minY, x, maxY);
+    return edge ? [{ edge, lo: minY, hi: maxY, ring: SIDE_LINE, isSide: true }] : [];
   });
 }
 
@@ -134,15 +133,15 @@ function joined(pieces: readonly SidePiece[]): SidePiece[] {
 }
 
 interface IntervalListener {
-  interval(bottom: number, top: number, left: Edge, right: Edge): void;
+  interval(bottom: number, top: number, left: EdgePart, right: EdgePart): void;
   endSlab(bottom: number, top: number): void;
-  line(edge: Edge, bottom: number, top: number): void;
+  line(line: EdgePart, bottom: number, top: number): void;
 }
 
 /** The intervals of each slab in which a test holds, and the side lines that run through one. */
 function forEachInterval(
   tile: TileEdges,
-  lines: readonly Edge[],
+  lines: readonly EdgePart[],
   heights: readonly number[],
   test: (place: Place) => boolean,
   on: IntervalListener,
@@ -151,38 +150,41 @@ function forEachInterval(
   sweep(
     lines.length > 0 ? [...tile.edges, ...lines] : tile.edges,
     tile.box,
-    (bottom, top, edges) => {
+    (bottom, top, edges, areas) => {
       const slit = SLIT_MM * (top - bottom);
-      let left: Edge | null = null;
-      let right: Edge | null = null;
-      let side: Edge | null = null;
-      let waiting: Edge[] = [];
+      let left: EdgePart | null = null;
+      let right: EdgePart | null = null;
+      let side: EdgePart | null = null;
+      let [leftArea, rightArea, sideArea] = [0, 0, 0];
+      let waiting: EdgePart[] = [];
       const close = (): void => {
         if (!left || !right) return;
-        if (right.leftArea - left.leftArea > SKIN_MM * (top - bottom)) {
+        if (rightArea - leftArea > SKIN_MM * (top - bottom)) {
           on.interval(bottom, top, left, right);
           for (const line of waiting) on.line(line, bottom, top);
         }
-        [left, right, waiting] = [null, null, []];
+        left = right = null;
+        if (waiting.length > 0) waiting = [];
       };
       for (let i = 0; i < edges.length; i += 1) {
-        const edge = edges[i] as Edge;
-        const next = edges[i + 1];
-        if (edge.ring !== SIDE_LINE) side = edge;
-        place.cross(edge);
-        if (next && next.leftArea <= edge.leftArea) {
-          if (edge.ring === SIDE_LINE && left && !right) waiting.push(edge);
+        const part = edges[i] as EdgePart;
+        const isLine = part.ring === SIDE_LINE;
+        if (!isLine) [side, sideArea] = [part, areas[i] as number];
+        place.cross(part);
+        const isLast = i + 1 === edges.length;
+        if (!isLast && (areas[i + 1] as number) <= (areas[i] as number)) {
+          if (isLine && left && !right) waiting.push(part);
           continue;
         }
-        const isIn = next !== undefined && test(place);
+        const isIn = !isLast && test(place);
         if (isIn && (!left || right) && side) {
-          if (right && side.leftArea - (right as Edge).leftArea <= slit) right = null;
+          if (right && sideArea - rightArea <= slit) right = null;
           else {
             close();
-            left = side;
+            [left, leftArea] = [side, sideArea];
           }
-        } else if (!isIn && left && !right) right = side;
-        if (edge.ring === SIDE_LINE && left && !right) waiting.push(edge);
+        } else if (!isIn && left && !right) [right, rightArea] = [side, sideArea];
+        if (isLine && left && !right) waiting.push(part);
       }
       close();
       on.endSlab(bottom, top);
@@ -216,12 +218,12 @@ function roomFinder(box: Box) {
     return top;
   }
 
-  function add(bottom: number, top: number, left: Edge, right: Edge, around: Box): void {
+  function add(bottom: number, top: number, left: EdgePart, right: EdgePart, around: Box): void {
     const node = parent.length;
     parent.push(node);
-    spots.push(spotIn(bottom, top, left, right, box));
+    spots.push(spotIn(bottom, top, left.edge, right.edge, box));
     if (bottom === height) {
-      const [from, to] = [within(around, xAt(left, bottom)), within(around, xAt(right, bottom))];
+      const [from, to] = [within(around, xAt(left.edge, bottom)), within(around, xAt(right.edge, bottom))];
       for (const other of before) {
         const overlap =
           Math.min(to, within(around, xAt(other.right, bottom))) -
@@ -229,7 +231,7 @@ function roomFinder(box: Box) {
         if (overlap > HANGS_MM) parent[root(node)] = root(other.node);
       }
     }
-    here.push({ node, left, right });
+    here.push({ node, left: left.edge, right: right.edge });
   }
 
   return {
@@ -294,7 +296,7 @@ export function roomLoops(
   const tile = tileEdges(around, outlines);
   if (tile.rings.length === 0) return rooms.count === 1 && isWanted(0) ? 'all' : [];
   const trace = tracer(around);
-  let sides: Edge[] = [];
+  let sides: EdgePart[] = [];
   let count = 0;
   forEachInterval(tile, sideLines(box), [box.minY, box.maxY], isStandable, {
     interval: (_bottom, _top, left, right) => {
@@ -326,7 +328,7 @@ export function roomAt(
   forEachInterval(tile, sideLines(box), [box.minY, box.maxY], isStandable, {
     interval: (bottom, top, left, right) => {
       const node = count++;
-      if (y < bottom || y > top || xAt(left, y) > x || xAt(right, y) < x) return;
+      if (y < bottom || y > top || xAt(left.edge, y) > x || xAt(right.edge, y) < x) return;
       found = rooms.roomOf[node] as number;
     },
     endSlab: () => undefined,
@@ -341,7 +343,7 @@ export function standLoops(around: Box, outlines: readonly Outline[], needsLead:
   const test = (place: Place): boolean => isStandable(place) && (!needsLead || (place.inside[LEAD] as number) > 0);
   if (tile.rings.length === 0) return test(placeIn(tile, LAYERS)) ? 'all' : [];
   const trace = tracer(around);
-  let sides: Edge[] = [];
+  let sides: EdgePart[] = [];
   forEachInterval(tile, [], [], test, {
     interval: (_bottom, _top, left, right) => sides.push(left, right),
     endSlab: (bottom, top) => {

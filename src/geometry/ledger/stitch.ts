@@ -2,6 +2,7 @@ import type { Point, Region, Ring } from '../floorShape.ts';
 import { arcPoints } from '../arc.ts';
 import { cross, minus } from '../point.ts';
 import { signedArea } from '../ring.ts';
+import type { Arc } from './edge.ts';
 import { polygonsOf } from './polygons.ts';
 import type { Tile } from './tiles.ts';
 import type { TracedLoop, TracedPiece } from './trace.ts';
@@ -53,8 +54,8 @@ function cutAtSides(loop: TracedLoop, tile: Tile): TracedPiece[][] | null {
   return runs;
 }
 
-function isSide({ edge, fromY, toY }: TracedPiece, { box }: Tile): boolean {
-  if (edge) return edge.cut;
+function isSide({ part, fromY, toY }: TracedPiece, { box }: Tile): boolean {
+  if (part) return part.isSide;
   return fromY === toY && (fromY === box.minY || fromY === box.maxY);
 }
 
@@ -114,20 +115,19 @@ function nearestStart(
 function ringOf(loop: readonly TracedPiece[], origin: Point): Ring {
   const points: Point[] = [];
   for (const piece of loop) {
-    const { fromX, fromY, edge } = piece;
+    const { fromX, fromY, part } = piece;
     points.push([fromX + origin[0], fromY + origin[1]]);
-    if (edge && edge.radius > 0) points.push(...innerArc(piece, origin));
+    if (part?.edge.arc) points.push(...innerArc(piece, part.edge.arc, origin));
   }
   return withoutStraight(points);
 }
 
-function innerArc({ fromX, fromY, toX, toY, edge }: TracedPiece, origin: Point): readonly Point[] {
-  if (!edge) return [];
-  const u: Point = [fromX - edge.cx, fromY - edge.cy];
-  const v: Point = [toX - edge.cx, toY - edge.cy];
-  const sweep = Math.atan2(cross(u, v), u[0] * v[0] + u[1] * v[1]);
-  const center: Point = [edge.cx + origin[0], edge.cy + origin[1]];
-  return arcPoints(center, edge.radius, Math.atan2(u[1], u[0]), sweep, 'area').slice(1, -1);
+function innerArc({ fromX, fromY, toX, toY }: TracedPiece, { cx, cy, radius }: Arc, origin: Point): readonly Point[] {
+  const u: Point = [fromX - cx, fromY - cy];
+  const v: Point = [toX - cx, toY - cy];
+  const turn = Math.atan2(cross(u, v), u[0] * v[0] + u[1] * v[1]);
+  const center: Point = [cx + origin[0], cy + origin[1]];
+  return arcPoints(center, radius, Math.atan2(u[1], u[0]), turn, 'area').slice(1, -1);
 }
 
 /** Corners that turn less than this, as a share of the two lengths, are none. */

@@ -1,5 +1,5 @@
 import type { Box } from '../box.ts';
-import { type Edge, edgePart, straightEdge, xAt, yAt } from './edge.ts';
+import { type Edge, type EdgePart, edgeBetween, xAt, yAt } from './edge.ts';
 import type { Level, Outline } from './outline.ts';
 
 /*
@@ -15,7 +15,7 @@ import type { Level, Outline } from './outline.ts';
  */
 export interface TileEdges {
   readonly box: Box;
-  readonly edges: Edge[];
+  readonly edges: EdgePart[];
   readonly levels: Level[];
   /** The outline behind each `ring` number of the edges. */
   readonly rings: Outline[];
@@ -49,8 +49,8 @@ export function addOutline(tile: TileEdges, outline: Outline): void {
   const left: Beside[] = [];
   const right: Beside[] = [];
   for (const edge of outline.edges) {
-    const lo = edge.lo > box.minY ? edge.lo : box.minY;
-    const hi = edge.hi < box.maxY ? edge.hi : box.maxY;
+    const lo = edge.y0 > box.minY ? edge.y0 : box.minY;
+    const hi = edge.y1 < box.maxY ? edge.y1 : box.maxY;
     if (lo < hi) addPart(edge, lo, hi, ring, tile, left, right);
   }
   const steps = netBeside(left);
@@ -74,6 +74,10 @@ function addPart(
   left: Beside[],
   right: Beside[],
 ): void {
+  if (edge.x0 > box.minX && edge.x1 > box.minX && edge.x0 < box.maxX && edge.x1 < box.maxX) {
+    edges.push({ edge, lo, hi, ring, isSide: false });
+    return;
+  }
   const atLo = xAt(edge, lo);
   const atHi = xAt(edge, hi);
   let [bottom, top] = [lo, hi];
@@ -93,7 +97,7 @@ function addPart(
       top = Math.min(top, y);
     }
   }
-  if (bottom < top) edges.push(edgePart(edge, bottom, top, ring));
+  if (bottom < top) edges.push({ edge, lo: bottom, hi: top, ring, isSide: false });
 }
 
 /** The winding number along a side as few steps: what runs there and back again is not there. */
@@ -116,13 +120,9 @@ function isWhole(steps: readonly Beside[], box: Box): boolean {
   return steps.every(({ lo, hi }) => lo === box.minY && hi === box.maxY);
 }
 
-function addSide(edges: Edge[], x: number, lo: number, hi: number, up: number, ring: number): void {
-  for (let i = 0; i < Math.abs(up); i += 1) {
-    const edge = up > 0 ? straightEdge(x, lo, x, hi, null, true) : straightEdge(x, hi, x, lo, null, true);
-    if (!edge) continue;
-    edge.ring = ring;
-    edges.push(edge);
-  }
+function addSide(edges: EdgePart[], x: number, lo: number, hi: number, up: number, ring: number): void {
+  const edge = up > 0 ? edgeBetween(x, lo, x, hi) : edgeBetween(x, hi, x, lo);
+  if (edge) for (let i = 0; i < Math.abs(up); i += 1) edges.push({ edge, lo, hi, ring, isSide: true });
 }
 
 function isInside({ y, fromX, toX }: Level, box: Box): boolean {

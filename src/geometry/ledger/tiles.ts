@@ -151,6 +151,7 @@ function setGroup(tile: Tile, slot: string, owner: number, outlines: readonly Ou
 
 /** Boxes in which two lists of outlines differ: of one outline redrawn only the edges that moved, for nothing changes elsewhere. */
 function changedBoxes(before: readonly Outline[], after: readonly Outline[]): Box[] {
+  if (before.length === 0) return after.map((outline) => outline.box);
   if (before.length === 1 && after.length === 1) {
     const changed = changedEdges(before[0] as Outline, after[0] as Outline);
     return changed.length > 0 ? [boxOfEdges(changed)] : [];
@@ -172,8 +173,8 @@ function changedEdges(before: Outline, after: Outline): Edge[] {
   return [...known.values(), ...fresh];
 }
 
-function edgeKey({ x0, y0, x1, y1, radius, up }: Edge): string {
-  return `${x0} ${y0} ${x1} ${y1} ${radius} ${up}`;
+function edgeKey({ x0, y0, x1, y1, arc, up }: Edge): string {
+  return `${x0} ${y0} ${x1} ${y1} ${arc ? arc.radius : 0} ${up}`;
 }
 
 function keyOf(outline: Outline): string {

@@ -1,5 +1,5 @@
 import type { Box } from '../box.ts';
-import { type Edge, xAt } from './edge.ts';
+import { type EdgePart, xAt } from './edge.ts';
 
 /*
  * The outline of a part of the floor, put together while the sweep goes by.
@@ -17,20 +17,20 @@ export interface TracedPiece {
   readonly toX: number;
   readonly toY: number;
   /** The edge it lies on; null for a level piece. */
-  readonly edge: Edge | null;
+  readonly part: EdgePart | null;
 }
 
 export type TracedLoop = readonly TracedPiece[];
 
 export interface Tracer {
   /** Sides of the part in one slab, from left to right: begins, ends, begins, ends ... */
-  slab(bottom: number, top: number, sides: readonly Edge[]): void;
+  slab(bottom: number, top: number, sides: readonly EdgePart[]): void;
   loops(): TracedLoop[];
 }
 
 /** One side from where it starts to where it stops; a side where the part begins is walked downwards. */
 interface Run {
-  readonly edge: Edge;
+  readonly part: EdgePart;
   readonly begins: boolean;
   readonly lo: number;
   readonly loX: number;
@@ -56,19 +56,19 @@ export function tracer(box: Box): Tracer {
   let open: Run[] = [];
   let height = Number.NaN;
 
-  function slab(bottom: number, top: number, sides: readonly Edge[]): void {
+  function slab(bottom: number, top: number, sides: readonly EdgePart[]): void {
     if (bottom !== height) close();
     if (!goesOnAsBefore(open, sides)) change(bottom, sides);
     height = top;
   }
 
-  function change(bottom: number, sides: readonly Edge[]): void {
+  function change(bottom: number, sides: readonly EdgePart[]): void {
     const going: Run[] = [];
     const loose: LooseEnd[] = [];
-    for (const [i, edge] of sides.entries()) {
+    for (const [i, part] of sides.entries()) {
       const begins = i % 2 === 0;
-      const known = open.find((run) => run.edge === edge && run.begins === begins);
-      const run = known ?? startRun(edge, begins, bottom);
+      const known = open.find((run) => run.part === part && run.begins === begins);
+      const run = known ?? startRun(part, begins, bottom);
       if (!known) loose.push({ run, x: run.loX, out: begins });
       going.push(run);
     }
@@ -77,19 +77,19 @@ export function tracer(box: Box): Tracer {
     open = going;
   }
 
-  function startRun(edge: Edge, begins: boolean, y: number): Run {
-    const run: Run = { edge, begins, lo: y, loX: xIn(edge, y), hi: y, hiX: 0, next: null };
+  function startRun(part: EdgePart, begins: boolean, y: number): Run {
+    const run: Run = { part, begins, lo: y, loX: xIn(part, y), hi: y, hiX: 0, next: null };
     runs.push(run);
     return run;
   }
 
   function stopRun(run: Run, y: number): LooseEnd {
     run.hi = y;
-    run.hiX = xIn(run.edge, y);
+    run.hiX = xIn(run.part, y);
     return { run, x: run.hiX, out: !run.begins };
   }
 
-  function xIn(edge: Edge, y: number): number {
+  function xIn({ edge }: EdgePart, y: number): number {
     return Math.min(box.maxX, Math.max(box.minX, xAt(edge, y)));
   }
 
@@ -107,8 +107,8 @@ export function tracer(box: Box): Tracer {
   };
 }
 
-function goesOnAsBefore(open: readonly Run[], sides: readonly Edge[]): boolean {
-  return open.length === sides.length && open.every((run, i) => run.edge === sides[i]);
+function goesOnAsBefore(open: readonly Run[], sides: readonly EdgePart[]): boolean {
+  return open.length === sides.length && open.every((run, i) => run.part === sides[i]);
 }
 
 /** Each way out goes on into the nearest way in; where several meet in one point any pairing closes, so the last open one is taken. */
@@ -146,10 +146,10 @@ function loopsOf(runs: readonly Run[]): TracedLoop[] {
   return loops;
 }
 
-function pieceOf({ edge, begins, lo, loX, hi, hiX }: Run): TracedPiece {
+function pieceOf({ part, begins, lo, loX, hi, hiX }: Run): TracedPiece {
   return begins
-    ? { fromX: hiX, fromY: hi, toX: loX, toY: lo, edge }
-    : { fromX: loX, fromY: lo, toX: hiX, toY: hi, edge };
+    ? { fromX: hiX, fromY: hi, toX: loX, toY: lo, part }
+    : { fromX: loX, fromY: lo, toX: hiX, toY: hi, part };
 }
 
 /** The level piece from where the walk is to where the next piece starts, if there is any way to go. */
@@ -159,6 +159,6 @@ function addLevel(pieces: TracedPiece[], next: TracedPiece): void {
   // A way as short as that is rounding, and its direction says nothing.
   const isSame = Math.abs(last.toX - next.fromX) < SAME_PLACE_MM && Math.abs(last.toY - next.fromY) < SAME_PLACE_MM;
   if (!isSame) {
-    pieces.push({ fromX: last.toX, fromY: last.toY, toX: next.fromX, toY: next.fromY, edge: null });
+    pieces.push({ fromX: last.toX, fromY: last.toY, toX: next.fromX, toY: next.fromY, part: null });
   }
 }

@@ -1,5 +1,5 @@
 import type { Box } from '../box.ts';
-import { type Edge, xAt } from './edge.ts';
+import { type Arc, type EdgePart, xAt } from './edge.ts';
 import type { Place } from './place.ts';
 import type { TileEdges } from './tileEdges.ts';
 
@@ -47,20 +47,14 @@ export function walk<T>(
   share: readonly [number, number],
   ask: (place: Place) => T,
 ): Stretch<T>[] {
-  const cuts = [...share];
-  for (const edge of tile.edges) if (!edge.cut) addCuts(edge, ax, ay, bx - ax, by - ay, share, cuts);
-  for (const { y, fromX, toX } of tile.levels) {
-    const t = (y - ay) / (by - ay);
-    const x = ax + (bx - ax) * t;
-    if (t > share[0] && t < share[1] && x >= fromX - NEAR_MM && x <= toX + NEAR_MM) cuts.push(t);
-  }
-  cuts.sort((x, y) => x - y);
+  const leg: Leg = { ax, ay, dx: bx - ax, dy: by - ay, from: share[0], to: share[1] };
+  const cuts = cutsOf(tile, leg);
   const out: Stretch<T>[] = [];
-  let from = cuts[0] as number;
+  let from = leg.from;
   for (const to of cuts) {
     if (to - from <= SAME_SHARE) continue;
     const middle = (from + to) / 2;
-    const what = askAt(tile, place, ax + (bx - ax) * middle, ay + (by - ay) * middle, ask);
+    const what = askAt(tile, place, ax + leg.dx * middle, ay + leg.dy * middle, ask);
     const last = out.at(-1);
     if (last && last.what === what) out[out.length - 1] = { from: last.from, to, what };
     else out.push({ from, to, what });
@@ -71,64 +65,81 @@ export function walk<T>(
 
 /** Asks about one place of a tile. */
 export function askAt<T>(tile: TileEdges, place: Place, x: number, y: number, ask: (place: Place) => T): T {
-  const crossed: Edge[] = [];
-  for (const edge of tile.edges) {
-    if (edge.lo <= y && y < edge.hi && xAt(edge, y) < x) {
-      place.cross(edge);
-      crossed.push(edge);
-    }
+  const crossed: EdgePart[] = [];
+  for (const part of tile.edges) {
+    if (part.lo > y || y >= part.hi || !isLeft(part, x, y)) continue;
+    place.cross(part);
+    crossed.push(part);
   }
-  // The left side of the tile itself lies at x or left of it.
   const answer = ask(place);
-  for (const edge of crossed) place.cross(edge, true);
+  for (const part of crossed) place.cross(part, true);
   return answer;
 }
 
-function addCuts(
-  edge: Edge,
-  ax: number,
-  ay: number,
-  dx: number,
-  dy: number,
-  share: readonly [number, number],
-  cuts: number[],
-): void {
-  if (edge.radius > 0) {
-    arcCuts(edge, ax, ay, dx, dy, share, cuts);
-    return;
-  }
-  const ex = edge.x1 - edge.x0;
-  const ey = edge.y1 - edge.y0;
-  const across = dx * ey - dy * ex;
-  if (across === 0) return;
-  const [fx, fy] = [edge.x0 - ax, edge.y0 - ay];
-  const t = (fx * ey - fy * ex) / across;
-  if (t > share[0] && t < share[1] && isOnEdge(edge, ay + dy * t)) cuts.push(t);
+function isLeft({ edge }: EdgePart, x: number, y: number): boolean {
+  if (edge.x0 >= x && edge.x1 >= x) return false;
+  return (edge.x0 < x && edge.x1 < x) || xAt(edge, y) < x;
 }
 
-function arcCuts(
-  edge: Edge,
-  ax: number,
-  ay: number,
-  dx: number,
-  dy: number,
-  share: readonly [number, number],
-  cuts: number[],
-): void {
-  const [fx, fy] = [ax - edge.cx, ay - edge.cy];
-  const a = dx * dx + dy * dy;
-  const b = fx * dx + fy * dy;
-  const root = b * b - a * (fx * fx + fy * fy - edge.radius * edge.radius);
-  if (root < 0) return;
-  for (const t of [(-b - Math.sqrt(root)) / a, (-b + Math.sqrt(root)) / a]) {
-    if (t > share[0] && t < share[1] && (fx + dx * t) * edge.half >= -NEAR_MM && isOnEdge(edge, ay + dy * t))
-      cuts.push(t);
-  }
+/** A stretch of a line: from a in the direction d, between two shares. */
+interface Leg {
+  readonly ax: number;
+  readonly ay: number;
+  readonly dx: number;
+  readonly dy: number;
+  readonly from: number;
+  readonly to: number;
 }
 
 /** A cut too many costs nothing; one too few would give a stretch a wrong name. */
 const NEAR_MM = 1e-6;
 
-function isOnEdge(edge: Edge, y: number): boolean {
-  return y >= edge.lo - NEAR_MM && y <= edge.hi + NEAR_MM;
+/** Shares at which a stretch meets edges of the tile, in order, and its end. */
+function cutsOf({ edges, levels }: TileEdges, leg: Leg): number[] {
+  const { ax, ay, dx, dy, from, to } = leg;
+  const [startX, endX, startY, endY] = [ax + dx * from, ax + dx * to, ay + dy * from, ay + dy * to];
+  const [minX, maxX] = startX < endX ? [startX, endX] : [endX, startX];
+  const [minY, maxY] = startY < endY ? [startY, endY] : [endY, startY];
+  const cuts = [to];
+  for (const part of edges) {
+    const { x0, x1, arc } = part.edge;
+    if (part.isSide || part.hi < minY - NEAR_MM || part.lo > maxY + NEAR_MM) continue;
+    if ((x0 < minX - NEAR_MM && x1 < minX - NEAR_MM) || (x0 > maxX + NEAR_MM && x1 > maxX + NEAR_MM)) continue;
+    if (arc) addArcCuts(part, arc, leg, cuts);
+    else addStraightCut(part, leg, cuts);
+  }
+  for (const { y, fromX, toX } of levels) {
+    const t = (y - ay) / dy;
+    const x = ax + dx * t;
+    if (t > from && t < to && x >= fromX - NEAR_MM && x <= toX + NEAR_MM) cuts.push(t);
+  }
+  return cuts.length > 1 ? cuts.sort((x, y) => x - y) : cuts;
+}
+
+function addStraightCut(part: EdgePart, { ax, ay, dx, dy, from, to }: Leg, cuts: number[]): void {
+  const { x0, y0, x1, y1 } = part.edge;
+  const across = dx * (y1 - y0) - dy * (x1 - x0);
+  if (across === 0) return;
+  const t = ((x0 - ax) * (y1 - y0) - (y0 - ay) * (x1 - x0)) / across;
+  if (t > from && t < to && isOnPart(part, ay + dy * t)) cuts.push(t);
+}
+
+function addArcCuts(
+  part: EdgePart,
+  { cx, cy, radius, half }: Arc,
+  { ax, ay, dx, dy, from, to }: Leg,
+  cuts: number[],
+): void {
+  const [fx, fy] = [ax - cx, ay - cy];
+  const a = dx * dx + dy * dy;
+  const b = fx * dx + fy * dy;
+  const root = b * b - a * (fx * fx + fy * fy - radius * radius);
+  if (root < 0) return;
+  for (const t of [(-b - Math.sqrt(root)) / a, (-b + Math.sqrt(root)) / a]) {
+    if (t > from && t < to && (fx + dx * t) * half >= -NEAR_MM && isOnPart(part, ay + dy * t)) cuts.push(t);
+  }
+}
+
+function isOnPart({ lo, hi }: EdgePart, y: number): boolean {
+  return y >= lo - NEAR_MM && y <= hi + NEAR_MM;
 }
