@@ -2,8 +2,8 @@ import { writeJobFile } from '../src/exchange/jobFile.ts';
 import type { FloorShape, Point } from '../src/geometry/floorShape.ts';
 import { clickFloor, planAtRest } from '../tests/support/planHand.ts';
 import { numbersAtRest, openApp, openJob, zoomTo, type DragApp } from './drag/dragApp.ts';
-import { playDrag, recordedWay } from './drag/playDrag.ts';
-import type { Watched } from './drag/watchPage.ts';
+import type { MainTask } from './drag/mainThread.ts';
+import { playDrag, recordedWay, type Played } from './drag/playDrag.ts';
 import { worldJob } from './worldJob.ts';
 import { world } from './worlds.ts';
 
@@ -40,7 +40,7 @@ export async function run(print: (line: string) => void): Promise<void> {
   }
 }
 
-async function dragged({ page }: DragApp, { pickAt, holdAt, pxPerMm }: Drag): Promise<Watched> {
+async function dragged({ page }: DragApp, { pickAt, holdAt, pxPerMm }: Drag): Promise<Played> {
   await page.keyboard.press('Escape');
   await page.keyboard.press('0');
   await planAtRest(page);
@@ -72,16 +72,14 @@ function halfWay(a: Point = [0, 0], b: Point = [0, 0]): Point {
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }
 
-function said({ delaysMs, longTasksMs }: Watched): string {
+function said({ delaysMs, tasks }: Played): string {
   const answered = delaysMs.filter((ms) => ms !== null).toSorted((a, b) => a - b);
   const at = (share: number): string => (answered[Math.floor((answered.length - 1) * share)] ?? NaN).toFixed(0);
-  const longest =
-    longTasksMs.length === 0
-      ? 'none over 50 ms'
-      : `${longTasksMs.length} over 50 ms, longest ${Math.max(...longTasksMs).toFixed(0)} ms`;
+  const longest = (ms: (task: MainTask) => number): string => Math.max(0, ...tasks.map(ms)).toFixed(0);
+  const over = tasks.filter(({ wallMs }) => wallMs > 50).length;
   return [
     `move to numbers on screen p50 ${at(0.5)} ms, p95 ${at(0.95)} ms, max ${at(1)} ms`,
     `${answered.length} of ${delaysMs.length} moves answered`,
-    `main-thread tasks: ${longest}`,
+    `main-thread tasks over 50 ms: ${over}; longest ${longest((task) => task.wallMs)} ms, of a processor ${longest((task) => task.cpuMs)} ms`,
   ].join('; ');
 }

@@ -1,7 +1,14 @@
 import type { Page } from 'playwright';
 import type { Point } from '../../src/geometry/floorShape.ts';
 import { inWindow } from '../../tests/support/planHand.ts';
+import { numbersAtRest } from './dragApp.ts';
+import { watchMainThread, type MainTask } from './mainThread.ts';
 import type { Watched } from './watchPage.ts';
+
+export interface Played extends Watched {
+  /** From the first move until all numbers of the dropped thing have come. */
+  readonly tasks: readonly MainTask[];
+}
 
 /** A hand does not wait for the screen: one move each sixtieth of a second, whatever has been answered. */
 const MOVE_MS = 1000 / 60;
@@ -15,7 +22,7 @@ export function recordedWay(moves: number, reachPx: number): Point[] {
 }
 
 /** Takes hold at a floor point and plays the moves about it. */
-export async function playDrag(page: Page, from: Point, way: readonly Point[]): Promise<Watched> {
+export async function playDrag(page: Page, from: Point, way: readonly Point[]): Promise<Played> {
   const [x, y] = await inWindow(page, from);
   const session = await page.context().newCDPSession(page);
   const send = (type: 'mouseMoved' | 'mousePressed' | 'mouseReleased', dx: number, dy: number): Promise<unknown> =>
@@ -31,6 +38,7 @@ export async function playDrag(page: Page, from: Point, way: readonly Point[]): 
   await send('mousePressed', 0, 0);
   // Past the few px that make a press a drag.
   await send('mouseMoved', 9, 0);
+  const mainThread = await watchMainThread(page);
   await page.evaluate(() => window.dragWatch.start());
   const sent: Promise<unknown>[] = [];
   const startMs = performance.now();
@@ -40,12 +48,13 @@ export async function playDrag(page: Page, from: Point, way: readonly Point[]): 
     sent.push(send('mouseMoved', dx, dy));
   }
   await Promise.all(sent);
-  // The last numbers are on their way still.
-  await page.waitForTimeout(1000);
-  const watched = await page.evaluate(() => window.dragWatch.stop());
   await send('mouseReleased', 0, 0);
   await session.detach();
-  return watched;
+  await page.waitForTimeout(500);
+  await numbersAtRest(page);
+  await page.waitForTimeout(1000);
+  const watched = await page.evaluate(() => window.dragWatch.stop());
+  return { ...watched, tasks: await mainThread.stop() };
 }
 
 async function until(timeMs: number): Promise<void> {

@@ -9,8 +9,6 @@
 export interface Watched {
   /** For each move of the hand: until areas and lengths that answer it were on the screen; null: never. */
   readonly delaysMs: readonly (number | null)[];
-  /** Main-thread tasks of more than 50 ms, as the browser counts them. */
-  readonly longTasksMs: readonly number[];
 }
 
 export interface Watch {
@@ -31,7 +29,6 @@ export function watchPage(): void {
     ask: number | null;
   }
   let moves: Move[] = [];
-  let longTasksMs: number[] = [];
   /** When the numbers that answer an ask, or a later one, were first on the screen. */
   let shown: { readonly ask: number; readonly atMs: number }[] = [];
   let asked = 0;
@@ -69,16 +66,11 @@ export function watchPage(): void {
       requestAnimationFrame(() => setTimeout(() => shown.push({ ask, atMs: performance.now() }), 0));
     }
   });
-  const onTask = new PerformanceObserver((list) => {
-    if (watching) longTasksMs.push(...list.getEntries().map(({ duration }) => duration));
-  });
-  onTask.observe({ type: 'longtask' });
 
   window.dragWatch = {
     start() {
       moves = [];
       shown = [];
-      longTasksMs = [];
       onSill.disconnect();
       for (const sill of document.querySelectorAll('[data-answers]'))
         onSill.observe(sill, { attributes: true, attributeFilter: ['data-answers'] });
@@ -90,7 +82,7 @@ export function watchPage(): void {
         const answer = ask === null ? undefined : shown.find((each) => each.ask >= ask);
         return answer ? answer.atMs - atMs : null;
       });
-      return { delaysMs, longTasksMs };
+      return { delaysMs };
     },
   };
 }
