@@ -1,5 +1,5 @@
 import type { Point, Region, Ring } from './floorShape.ts';
-import { boxOf, boxesMeet } from './box.ts';
+import { type Box, boxOf, boxesMeet } from './box.ts';
 import { cross, distance, dot, isFinitePoint, isSame, minus } from './point.ts';
 import { crossing, overlap } from './segment.ts';
 import { boxIndex } from './spatial.ts';
@@ -75,22 +75,32 @@ export function ringContains(ring: Ring, p: Point): boolean {
  */
 export function selfCrossing(ring: Ring): Point | null {
   const edges = ring.map((a, i) => [a, corner(ring, i + 1)] as const);
-  const count = edges.length;
-  const index = boxIndex(edges.map((edge) => boxOf(edge)));
-  for (const [i, [a1, a2]] of edges.entries()) {
-    for (const j of index.meeting(boxOf([a1, a2])).toSorted((x, y) => x - y)) {
-      const other = edges[j];
-      if (j <= i || !other || !boxesMeet(boxOf([a1, a2]), boxOf(other))) continue;
-      const [b1, b2] = other;
-      const shared = overlap(a1, a2, b1, b2);
-      if (shared) return shared;
-      const neighbours = j === i + 1 || (i === 0 && j === count - 1);
-      if (neighbours) continue;
-      const meet = crossing(a1, a2, b1, b2);
-      if (meet) return meet.at;
+  const boxes = edges.map((edge) => boxOf(edge));
+  // Of a ring with few edges looking at all pairs costs less than an index.
+  const index = edges.length > FEW_EDGES ? boxIndex(boxes) : null;
+  for (let i = 0; i < edges.length; i += 1) {
+    const near = index ? index.meeting(boxes[i] as Box).toSorted((x, y) => x - y) : null;
+    const count = near ? near.length : edges.length;
+    for (let k = near ? 0 : i + 1; k < count; k += 1) {
+      const j = near ? (near[k] as number) : k;
+      if (j <= i || !boxesMeet(boxes[i] as Box, boxes[j] as Box)) continue;
+      const meet = edgesMeet(edges, i, j);
+      if (meet) return meet;
     }
   }
   return null;
+}
+
+const FEW_EDGES = 24;
+
+/** A place that two edges share, but for the corner between neighbours. */
+function edgesMeet(edges: readonly (readonly [Point, Point])[], i: number, j: number): Point | null {
+  const [a1, a2] = edges[i] as readonly [Point, Point];
+  const [b1, b2] = edges[j] as readonly [Point, Point];
+  const shared = overlap(a1, a2, b1, b2);
+  if (shared) return shared;
+  const areNeighbours = j === i + 1 || (i === 0 && j === edges.length - 1);
+  return areNeighbours ? null : (crossing(a1, a2, b1, b2)?.at ?? null);
 }
 
 /** True when all corners lie on one line (a figure of eight has no signed area either, but is not flat). */

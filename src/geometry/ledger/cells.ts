@@ -1,6 +1,6 @@
 import type { EdgePart } from './edge.ts';
 import { layerCount, edgedLayer, reachLayer, stripLayer, SLAB } from './layers.ts';
-import { type Place, placeIn } from './place.ts';
+import { type Place, placeIn, crossEdge, NO_ZONE } from './place.ts';
 import { sweep } from './sweep.ts';
 import type { TileEdges } from './tileEdges.ts';
 
@@ -20,7 +20,6 @@ export interface Cell {
   readonly areaMm2: number;
 }
 
-export const NO_ZONE = -1;
 export const STRIP = 100;
 /** Strip that a machine's head covers as well. */
 export const LAP = 101;
@@ -78,27 +77,33 @@ interface OpenCell {
 export function tileCells(tile: TileEdges, cascades: Cascades, isEdged: readonly boolean[]): Cell[] {
   const place = placeIn(tile, layersOf(cascades));
   const cells: OpenCell[] = [];
-  const cellOf = (zone: number, set: number, part: number): OpenCell => {
-    let cell = cells.find((each) => each.part === part && each.zone === zone && each.set === set);
-    if (!cell) cells.push((cell = { zone, set, part, areaMm2: 0 }));
-    return cell;
+  const sets: (readonly number[])[] = [[]];
+  const add = (zone: number, set: number, part: number, areaMm2: number): void => {
+    for (const cell of cells) {
+      if (cell.part !== part || cell.zone !== zone || cell.set !== set) continue;
+      cell.areaMm2 += areaMm2;
+      return;
+    }
+    cells.push({ zone, set, part, areaMm2 });
   };
   sweep(tile.edges, tile.box, (_bottom, _top, edges, areas) => {
     for (let i = 0; i + 1 < edges.length; i += 1) {
-      place.cross(edges[i] as EdgePart);
+      crossEdge(place, edges[i] as EdgePart);
       const width = (areas[i + 1] as number) - (areas[i] as number);
       if (width <= 0 || !isNet(place)) continue;
       const part = partAt(place, cascadeAt(place, cascades), cascades, isEdged);
-      cellOf(place.zone, place.findings, part).areaMm2 += width;
-      cellOf(place.zone, 0, NET).areaMm2 += width;
+      add(place.zone, setNumber(sets, place.findings), part, width);
+      add(place.zone, 0, NET, width);
     }
     const end = edges.at(-1);
-    if (end) place.cross(end);
+    if (end) crossEdge(place, end);
   });
-  return cells.map(({ zone, set, part, areaMm2 }) => ({
-    zone,
-    findings: place.findingSets[set] ?? [],
-    part,
-    areaMm2,
-  }));
+  return cells.map(({ zone, set, part, areaMm2 }) => ({ zone, findings: sets[set] ?? [], part, areaMm2 }));
+}
+
+/** The number of a set of findings among those met so far. */
+function setNumber(sets: (readonly number[])[], findings: readonly number[]): number {
+  if (findings.length === 0) return 0;
+  const known = sets.findIndex((set) => set.length === findings.length && set.every((item, i) => item === findings[i]));
+  return known >= 0 ? known : sets.push([...findings]) - 1;
 }

@@ -3,7 +3,7 @@ import type { FaceKind, Ring } from '../floorShape.ts';
 import type { EdgePart, EdgeSource } from './edge.ts';
 import { SLAB, WALL_GAP } from './layers.ts';
 import { type Outline, ringOutline } from './outline.ts';
-import { placeIn } from './place.ts';
+import { placeIn, crossEdge } from './place.ts';
 import { sweep } from './sweep.ts';
 import { type TileEdges, tileEdges } from './tileEdges.ts';
 import { type TracedLoop, tracer } from './trace.ts';
@@ -61,7 +61,7 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
     let first = 0;
     for (let i = 0; i < edges.length; i += 1) {
       const edge = edges[i] as EdgePart;
-      place.cross(edge);
+      crossEdge(place, edge);
       const isLast = i + 1 === edges.length;
       const width = isLast ? 0 : (areas[i + 1] as number) - (areas[i] as number);
       if (!isLast && width <= SAME_EDGE_MM * (top - bottom)) continue;

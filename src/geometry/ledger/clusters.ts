@@ -1,8 +1,10 @@
 import { type Box, boxesMeet, grownBox } from '../box.ts';
+import { type Face, faceBetween, turnBetween } from '../hardFace.ts';
+import { ringArea } from '../ring.ts';
 import { type ClusterTrace, type HardItem, traceCluster } from './cluster.ts';
 import { xAt } from './edge.ts';
 import { type ClusterFaces, clusterFaces } from './hardFaces.ts';
-import { SLAB } from './layers.ts';
+import { SLAB, SOLID } from './layers.ts';
 
 /*
  * Which things touch. A slab touches what reaches its outline, not what stands on it; anything else touches what its
@@ -13,7 +15,7 @@ export interface Cluster {
   /** Place among the clusters: that of its first item. */
   readonly owner: number;
   readonly onSlab: boolean;
-  readonly trace: ClusterTrace;
+  readonly trace: Pick<ClusterTrace, 'grossMm2' | 'outerMm' | 'takenMm2'>;
   readonly faces: ClusterFaces;
 }
 
@@ -37,9 +39,36 @@ export function clustersOf(
 }
 
 function makeCluster(items: readonly HardItem[], onSlab: boolean): Cluster {
+  const lone = items.length === 1 && onSlab ? loneSolid(items[0] as HardItem) : null;
+  if (lone) return { items, owner: (items[0] as HardItem).number, onSlab, ...lone };
   const trace = traceCluster(items, onSlab);
   return { items, owner: (items[0] as HardItem).number, onSlab, trace, faces: clusterFaces(trace, items) };
 }
+
+/** A column on its own, without inner corners, is its own boundary; null for anything else. Most things are such columns. */
+function loneSolid({ outlines, drawn, number }: HardItem): Pick<Cluster, 'trace' | 'faces'> | null {
+  if (outlines[0]?.layer !== SOLID || outlines.length > 1) return null;
+  const faces = drawn
+    .filter(({ ax, ay, bx, by }) => ax !== bx || ay !== by)
+    .map(({ ax, ay, bx, by, of }) => faceBetween([ax, ay], [bx, by], 'obstruction', of));
+  const turns = faces.map((face, i) => turnBetween(faces.at(i - 1) as Face, face));
+  // Once round, the floor always on the outside: a star that winds twice turns twice as far.
+  const total = turns.reduce((sum, turn) => sum + turn, 0);
+  if (
+    faces.length < 3 ||
+    turns.some((turn) => turn > 0 || turn < -STRAIGHT_BACK) ||
+    Math.abs(total + 2 * Math.PI) > 1e-6
+  )
+    return null;
+  const area = ringArea(drawn.map(({ ax, ay }) => [ax, ay]));
+  return {
+    trace: { grossMm2: 0, outerMm: 0, takenMm2: new Map([[number, area]]) },
+    faces: { chains: [{ faces, closed: true }], runEdges: [], skins: [] },
+  };
+}
+
+/** An edge that turns back on the one before, in radians. */
+const STRAIGHT_BACK = Math.PI - 1e-6;
 
 export function isSlab(item: HardItem): boolean {
   return item.outlines[0]?.layer === SLAB;

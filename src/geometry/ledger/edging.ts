@@ -5,9 +5,9 @@ import { along } from '../point.ts';
 import { type Cascades, fieldAt, isNet, layersOf } from './cells.ts';
 import type { Cluster } from './clusters.ts';
 import { type WidthByKind, bandOutlines } from './faceBands.ts';
-import { stripLayer } from './layers.ts';
+import { ZONE, stripLayer } from './layers.ts';
 import type { Outline } from './outline.ts';
-import { type Place, placeIn } from './place.ts';
+import { type Place, homeOf } from './place.ts';
 import type { Tile, TileGrid } from './tiles.ts';
 import type { TileEdges } from './tileEdges.ts';
 import { shareInBox, walk } from './walks.ts';
@@ -74,7 +74,7 @@ export function lookAlong(
   cascades: Cascades,
   widths: readonly CascadeEdge[],
 ): void {
-  const place = placeIn(edges, layersOf(cascades));
+  const place = homeOf(edges, layersOf(cascades));
   const numbers = edging.inTile.get(tile) ?? [];
   edging.seen.set(
     tile,
@@ -88,17 +88,29 @@ export function lookAlong(
       }),
     ),
   );
+  const isOneZone = !edges.rings.some(({ layer }) => layer === ZONE);
   edging.zones.set(
     tile,
-    numbers.flatMap((i) =>
-      besideFace(edging.faces[i] as Face, INSIDE_MM, tile, edges, place, (at) => at.zone).map(({ from, to, what }) => ({
+    numbers.flatMap((i): FaceBit[] => {
+      const face = edging.faces[i] as Face;
+      if (isOneZone) {
+        const share = shareBeside(face, INSIDE_MM, tile);
+        return share ? [{ face: i, from: share[0], to: share[1], what: place.zone }] : [];
+      }
+      return besideFace(face, INSIDE_MM, tile, edges, place, (at) => at.zone).map(({ from, to, what }) => ({
         face: i,
         from,
         to,
         what,
-      })),
-    ),
+      }));
+    }),
   );
+}
+
+function shareBeside(face: Face, offMm: number, tile: Tile): readonly [number, number] | null {
+  const [ax, ay] = along(face.a, face.inward, offMm);
+  const [bx, by] = along(face.b, face.inward, offMm);
+  return shareInBox(ax, ay, bx, by, tile.box);
 }
 
 function besideFace<T>(

@@ -1,9 +1,9 @@
+import { NO_ZONE } from './place.ts';
 import type { FaceMetres, Point, ZoneMeasure } from '../floorShape.ts';
 import { WIDEST_STRIP_MM, type ChainParts, type FacePart } from '../faces.ts';
 import { type Face, type HardKind, turnBetween } from '../hardFace.ts';
 import { between, isSame, plus } from '../point.ts';
 import type { Cascades } from './cells.ts';
-import { NO_ZONE } from './cells.ts';
 import { type CascadeEdge, type Edging, type FaceBit, zoneBits } from './edging.ts';
 
 /*

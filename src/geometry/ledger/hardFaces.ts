@@ -5,11 +5,12 @@ import { along, between, cross, distance, dot, minus } from '../point.ts';
 import { boxIndex } from '../spatial.ts';
 import { facesBetweenSlabs } from './betweenSlabs.ts';
 import { type ClusterTrace, type DrawnEdge, type HardItem, rankOf } from './cluster.ts';
-import { xAt } from './edge.ts';
-import { SLAB, WALL_GAP } from './layers.ts';
+import { WALL_GAP } from './layers.ts';
+import { isNet } from './cells.ts';
 import { placeIn } from './place.ts';
 import type { TileEdges } from './tileEdges.ts';
 import type { TracedPiece } from './trace.ts';
+import { askAt } from './walks.ts';
 
 /*
  * From the traced boundary of a cluster to its chains of hard faces.
@@ -143,13 +144,10 @@ function shareBeside(face: BoundaryFace, at: Point, size: number): number | null
   return isInner && Math.abs(cross(run, off)) / size <= TOUCHING_MM ? share : null;
 }
 
-/** Whether a point is net floor, by walking to it from the left. */
+/** Whether a point is net floor. */
 function netAt(tile: TileEdges): (p: Point) => boolean {
-  return ([x, y]) => {
-    const place = placeIn(tile, WALL_GAP + 1);
-    for (const part of tile.edges) if (part.lo <= y && y < part.hi && xAt(part.edge, y) < x) place.cross(part);
-    return (place.inside[SLAB] as number) > 0 && place.bodies.length === 0;
-  };
+  const place = placeIn(tile, WALL_GAP + 1);
+  return ([x, y]) => askAt(tile, place, x, y, isNet);
 }
 
 interface LinkedFaces {

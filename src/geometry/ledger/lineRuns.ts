@@ -2,7 +2,7 @@ import type { Point } from '../floorShape.ts';
 import { distance } from '../point.ts';
 import { type Cascades, cascadeAt, isNet, layersOf, partAt } from './cells.ts';
 import type { LineItem } from './floorItems.ts';
-import { type Place, placeIn } from './place.ts';
+import { type Place, homeOf } from './place.ts';
 import type { Tile, TileGrid } from './tiles.ts';
 import { shareInBox, walk } from './walks.ts';
 
@@ -52,7 +52,7 @@ export function settleLine(run: LineRun, cascades: Cascades): void {
   const lengths = new Map<number, number>();
   for (const tile of run.tiles) {
     if (!tile.edges) continue;
-    const place = placeIn(tile.edges, layersOf(cascades));
+    const place = homeOf(tile.edges, layersOf(cascades));
     const ask = (at: Place): number =>
       isNet(at) ? (at.zone + 1) * PARTS + partAt(at, cascadeAt(at, cascades), cascades, tile.isEdged) : OFF_FLOOR;
     for (let i = 0; i + 1 < run.line.path.length; i += 1)

@@ -2,7 +2,7 @@ import type { Region } from '../floorShape.ts';
 import { type Cascades, LAP, NET, STRIP, TIGHT, cascadeAt, isNet, layersOf, partAt } from './cells.ts';
 import type { EdgePart } from './edge.ts';
 import type { LedgerState } from './ledgerState.ts';
-import { placeIn } from './place.ts';
+import { placeIn, crossEdge } from './place.ts';
 import { joinedRegion } from './stitch.ts';
 import { sweep } from './sweep.ts';
 import type { Tile } from './tiles.ts';
@@ -61,7 +61,7 @@ function traceTile(tile: Tile, cascades: Cascades): ReadonlyMap<string, readonly
       const right = active[i + 1] as EdgePart;
       const leftArea = areas[i] as number;
       const rightArea = areas[i + 1] as number;
-      place.cross(left);
+      crossEdge(place, left);
       if (rightArea <= leftArea || !isNet(place)) continue;
       const cascade = cascadeAt(place, cascades);
       const part = partAt(place, cascade, cascades, tile.isEdged);
@@ -70,7 +70,7 @@ function traceTile(tile: Tile, cascades: Cascades): ReadonlyMap<string, readonly
       if (part === TIGHT && cascade >= 0) add(ALL_TIGHT, left, leftArea, right, rightArea);
     }
     const last = active.at(-1);
-    if (last) place.cross(last);
+    if (last) crossEdge(place, last);
     for (const traced of parts.values()) {
       traced.trace.slab(bottom, top, traced.sides);
       traced.sides = [];

@@ -1,15 +1,15 @@
 import type { Box } from '../box.ts';
 import type { Point } from '../floorShape.ts';
-import { NO_ZONE, layersOf, tileCells } from './cells.ts';
+import { layersOf, tileCells } from './cells.ts';
 import type { Cluster } from './clusters.ts';
 import { type Edging, lookAlong, settleEdging } from './edging.ts';
 import { tallyFaces } from './faceTally.ts';
 import type { CoverItem, LineItem } from './floorItems.ts';
-import { stripLayer } from './layers.ts';
+import { ZONE, stripLayer } from './layers.ts';
 import { type LedgerState, type Stale, tilesNear } from './ledgerState.ts';
 import { type LineRun, newLineRun, settleLine } from './lineRuns.ts';
 import type { Outline } from './outline.ts';
-import { placeIn } from './place.ts';
+import { homeOf, NO_ZONE } from './place.ts';
 import { addOutline, tileEdges } from './tileEdges.ts';
 import { type Tile, outlinesIn, replaceGroup } from './tiles.ts';
 import { askAt } from './walks.ts';
@@ -124,9 +124,10 @@ function addStrips(state: LedgerState, tile: Tile): void {
 }
 
 function zoneAt(state: LedgerState, [x, y]: Point): number {
-  const tile = state.grid.tileAt(x, y);
-  if (!tile?.edges) return NO_ZONE;
-  return askAt(tile.edges, placeIn(tile.edges, layersOf(state.cascades)), x, y, (place) => place.zone);
+  const edges = state.grid.tileAt(x, y)?.edges;
+  if (!edges) return NO_ZONE;
+  const home = homeOf(edges, layersOf(state.cascades));
+  return edges.rings.some(({ layer }) => layer === ZONE) ? askAt(edges, home, x, y, (place) => place.zone) : home.zone;
 }
 
 /** Lines that changed, and those through tiles that did. */

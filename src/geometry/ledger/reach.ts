@@ -7,7 +7,8 @@ import { grownOutline } from './growth.ts';
 import { LEAD, reachLayer } from './layers.ts';
 import type { MachineSizes } from './machineSizes.ts';
 import { type Outline, ringOutline } from './outline.ts';
-import { type SidePiece, type TileRooms, roomAt, roomLoops, standLoops, tileRooms } from './rooms.ts';
+import { roomAt, roomLoops, standLoops } from './roomLoops.ts';
+import { type SidePiece, type TileRooms, tileRooms } from './rooms.ts';
 import { type Tile, type TileGrid, outlinesIn } from './tiles.ts';
 import type { TracedLoop } from './trace.ts';
 

@@ -4,7 +4,7 @@ import { corner } from '../ring.ts';
 import { layersOf } from './cells.ts';
 import { movedRing } from './hardItems.ts';
 import type { LedgerState } from './ledgerState.ts';
-import { placeIn } from './place.ts';
+import { homeOf } from './place.ts';
 import { shareInBox, walk } from './walks.ts';
 
 /** Solids by the id of the zone that holds the larger part of their outline. */
@@ -33,7 +33,7 @@ function zoneAround(state: LedgerState, ring: readonly Point[]): number {
     for (const tile of state.grid.meeting(box)) {
       const share = tile.edges ? shareInBox(a[0], a[1], b[0], b[1], tile.box) : null;
       if (!share || !tile.edges) continue;
-      const place = placeIn(tile.edges, layersOf(state.cascades));
+      const place = homeOf(tile.edges, layersOf(state.cascades));
       for (const { from, to, what } of walk(tile.edges, place, a[0], a[1], b[0], b[1], share, (at) => at.zone))
         lengths.set(what, (lengths.get(what) ?? 0) + (to - from) * distance(a, b));
     }

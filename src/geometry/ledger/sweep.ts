@@ -67,7 +67,7 @@ function slabHeights(rising: readonly EdgePart[], box: Box, stops: readonly numb
       if (mayCross(part, other)) addCrossings(part, other, heights);
     }
   }
-  const sorted = Float64Array.from(heights).sort();
+  const sorted = new Float64Array(heights).sort();
   const out: number[] = [box.minY];
   let last = box.minY;
   for (let i = 0; i < sorted.length; i += 1) {

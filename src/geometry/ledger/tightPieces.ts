@@ -9,7 +9,8 @@ import { boxIndex } from '../spatial.ts';
 import { blockerOf, isSliver, liesAlong, pieceSpot } from '../tight.ts';
 import { waysOf } from '../ways.ts';
 import { partKey, ALL_TIGHT } from './partOutlines.ts';
-import { NO_ZONE, TIGHT } from './cells.ts';
+import { TIGHT } from './cells.ts';
+import { NO_ZONE } from './place.ts';
 import type { LedgerState } from './ledgerState.ts';
 import { clustersInOrder } from './zoneSums.ts';
 

@@ -1,6 +1,6 @@
 import type { Box } from '../box.ts';
 import { type Arc, type EdgePart, xAt } from './edge.ts';
-import type { Place } from './place.ts';
+import { type Place, crossEdge } from './place.ts';
 import type { TileEdges } from './tileEdges.ts';
 
 /*
@@ -68,11 +68,11 @@ export function askAt<T>(tile: TileEdges, place: Place, x: number, y: number, as
   const crossed: EdgePart[] = [];
   for (const part of tile.edges) {
     if (part.lo > y || y >= part.hi || !isLeft(part, x, y)) continue;
-    place.cross(part);
+    crossEdge(place, part);
     crossed.push(part);
   }
   const answer = ask(place);
-  for (const part of crossed) place.cross(part, true);
+  for (const part of crossed) crossEdge(place, part, true);
   return answer;
 }
 

@@ -1,6 +1,7 @@
 import type { FaceMetres, FindingParts, FloorShape, LineParts } from '../floorShape.ts';
 import { REST } from '../floorShape.ts';
-import { LAP, NET, NO_ZONE, STRIP, TIGHT } from './cells.ts';
+import { LAP, NET, STRIP, TIGHT } from './cells.ts';
+import { NO_ZONE } from './place.ts';
 import { type FaceTally, emptyTally } from './faceTally.ts';
 import type { LedgerState } from './ledgerState.ts';
 

@@ -1,0 +1,108 @@
+import type { Box } from '../box.ts';
+import { type EdgePart, edgeBetween } from './edge.ts';
+import { APRON, BACK, BAND, FIRST_FREE, SLAB, WAY } from './layers.ts';
+import { type Place, crossEdge, placeIn } from './place.ts';
+import { sweep } from './sweep.ts';
+import type { TileEdges } from './tileEdges.ts';
+
+/*
+ * The stretches of each slab in which something holds: where a machine can stand, and how near to where it has been.
+ *
+ *      |  ####  |#######|   ####|        two stretches with no more than a slit between them are one; what is
+ *                                        thinner than a skin is none
+ */
+export interface IntervalListener {
+  interval(bottom: number, top: number, left: EdgePart, right: EdgePart): void;
+  endSlab(bottom: number, top: number): void;
+  /** A side line of the tile runs through the interval that was told last. */
+  line(line: EdgePart, bottom: number, top: number): void;
+}
+
+export const STANDING_LAYERS = FIRST_FREE;
+
+/** True where the middle of a body or head can be. */
+export function isStandable(place: Place): boolean {
+  const { inside } = place;
+  if (place.solid > 0 || (inside[BAND] as number) > 0 || (inside[WAY] as number) > 0) return false;
+  if ((inside[SLAB] as number) > 0) return true;
+  return (inside[APRON] as number) > 0 && (inside[BACK] as number) === 0;
+}
+
+/** Two stretches with less than this between them, in mm, hang together. */
+const SLIT_MM = 0.01;
+/** Floor narrower than this, in mm, is what rounding left between two things drawn against each other. */
+const SKIN_MM = 1e-5;
+/** Number in `ring` of the two lines along the sides of the tile, which belong to no outline. */
+const SIDE_LINE = -1;
+
+/** The sides of a tile as lines to look along, inside its margin. */
+export function sideLines({ minX, minY, maxX, maxY }: Box): EdgePart[] {
+  return [minX, maxX].flatMap((x) => {
+    const edge = edgeBetween(x, minY, x, maxY);
+    return edge ? [{ edge, lo: minY, hi: maxY, ring: SIDE_LINE, isSide: true }] : [];
+  });
+}
+
+/** Tells the intervals of each slab in which a test holds. */
+export function forEachInterval(
+  tile: TileEdges,
+  lines: readonly EdgePart[],
+  heights: readonly number[],
+  test: (place: Place) => boolean,
+  on: IntervalListener,
+): void {
+  const place = placeIn(tile, STANDING_LAYERS);
+  const waiting: EdgePart[] = [];
+  let left: EdgePart | null = null;
+  let right: EdgePart | null = null;
+  let [leftArea, rightArea] = [0, 0];
+
+  function close(bottom: number, top: number): void {
+    if (left && right && rightArea - leftArea > SKIN_MM * (top - bottom)) {
+      on.interval(bottom, top, left, right);
+      for (const line of waiting) on.line(line, bottom, top);
+    }
+    left = null;
+    right = null;
+    waiting.length = 0;
+  }
+
+  const parts = lines.length > 0 ? [...tile.edges, ...lines] : tile.edges;
+  sweep(
+    parts,
+    tile.box,
+    (bottom, top, edges, areas) => {
+      const slit = SLIT_MM * (top - bottom);
+      let side: EdgePart | null = null;
+      let sideArea = 0;
+      for (let i = 0; i < edges.length; i += 1) {
+        const part = edges[i] as EdgePart;
+        const isLine = part.ring === SIDE_LINE;
+        if (!isLine) {
+          side = part;
+          sideArea = areas[i] as number;
+        }
+        crossEdge(place, part);
+        const isLast = i + 1 === edges.length;
+        // Of edges that lie on each other only the last one says what comes after them.
+        const isSettled = isLast || (areas[i + 1] as number) > (areas[i] as number);
+        const isIn = isSettled && !isLast && test(place);
+        if (isSettled && isIn && (!left || right)) {
+          if (right && sideArea - rightArea <= slit) right = null;
+          else {
+            close(bottom, top);
+            left = side;
+            leftArea = sideArea;
+          }
+        } else if (isSettled && !isIn && left && !right) {
+          right = side;
+          rightArea = sideArea;
+        }
+        if (isLine && left && !right) waiting.push(part);
+      }
+      close(bottom, top);
+      on.endSlab(bottom, top);
+    },
+    heights,
+  );
+}
