@@ -52,13 +52,14 @@ const remembered: Turn = { name: 'memory', fault: (shape, _measure, dice) => mem
 /** Which laws are looked at: those whose turn it is by the seed, all, or one by name. */
 export type Which = 'turn' | 'all' | { readonly law: string };
 
-/** Each plan has the laws of one answer; of the others it takes one of each list in turn. */
+/** What incremental answers are worth shows only in many edits: they have more turns than others. */
+const TURNS = [...sameFloor, ...moreOrLess, remembered, remembered, remembered];
+
+/** Each plan has the laws of one answer, and one more in turn. */
 function turnsOf(seed: number, which: Which): Turn[] {
-  const all = [...sameFloor, ...moreOrLess, remembered];
-  if (which === 'all') return all;
-  if (which !== 'turn') return all.filter(({ name }) => name === which.law);
-  const inTurn = (list: readonly Turn[]): Turn[] => list.slice(seed % list.length, (seed % list.length) + 1);
-  return [...inTurn(sameFloor), ...inTurn(moreOrLess), ...(seed % 3 === 0 ? [remembered] : [])];
+  if (which === 'all') return [...sameFloor, ...moreOrLess, remembered];
+  if (which === 'turn') return TURNS.slice(seed % TURNS.length, (seed % TURNS.length) + 1);
+  return TURNS.filter(({ name }) => name === which.law).slice(0, 1);
 }
 
 const OUTSIDE = ['outside', 'trapezoids', 'oracles', 'outlines', 'points'];

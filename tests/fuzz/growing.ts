@@ -3,7 +3,7 @@ import { column } from '../support/floors.ts';
 import { apart, partsOfFloor, slackOf, sum } from './laws.ts';
 import type { Dice } from './dice.ts';
 import type { Numbers, ZoneNumbers } from './engine.ts';
-import { LENGTH_SHARE, NOTHING_M, SAME_SHARE } from './tolerances.ts';
+import { FACE_M, FACE_SHARE, LENGTH_SHARE, NOTHING_M, SAME_SHARE } from './tolerances.ts';
 
 /**
  * More of one is never more, or never less, of another. `prepare` makes the floor that the law speaks of, `change`
@@ -26,18 +26,12 @@ function withMachines(shape: FloorShape, change: (one: MachineShape) => MachineS
   return { ...shape, machines: shape.machines.map(change) };
 }
 
-/** What the heads cover, the lap on the strip included. */
-function coveredM2(zone: ZoneNumbers): number {
-  return zone.fieldM2 + (zone.lapM2 ?? 0);
-}
-
 function fieldNotUp(before: Numbers, after: Numbers): string | null {
   const slackM2 = slackOf(before, SAME_SHARE);
   for (const zone of before.zones) {
     const later = after.zones.find((one) => one.id === zone.id);
     if (!later) return `zone ${zone.id} is gone`;
-    if (coveredM2(later) > coveredM2(zone) + slackM2)
-      return `${zone.id}: covered ${coveredM2(zone)} grew to ${coveredM2(later)}`;
+    if (later.fieldM2 > zone.fieldM2 + slackM2) return `${zone.id}: field ${zone.fieldM2} grew to ${later.fieldM2}`;
   }
   return null;
 }
@@ -127,7 +121,7 @@ const zonesGone: Growth = {
       (zone) => zone.findingM2,
       () => slackOf(before, SAME_SHARE),
     ) ??
-    apart('faces', facesM(before), facesM(after), LENGTH_SHARE * facesM(before) + NOTHING_M),
+    apart('faces', facesM(before), facesM(after), FACE_SHARE * facesM(before) + FACE_M),
 };
 
 /** The same crew everywhere, with nothing on the floor's plan that bars it. */

@@ -1,7 +1,7 @@
 import type { FloorShape } from '../../src/geometry/floorShape.ts';
 import type { Numbers, ZoneNumbers } from './engine.ts';
 import { recordsOf } from './plan.ts';
-import { LENGTH_SHARE, NOTHING_M, NOTHING_M2, SUM_SHARE } from './tolerances.ts';
+import { FACE_M, FACE_SHARE, LENGTH_SHARE, NOTHING_M, NOTHING_M2, SUM_SHARE } from './tolerances.ts';
 
 /** What must hold of any one answer. Each law answers what is wrong, in words, or null. */
 type Law = (measure: Numbers, shape: FloorShape) => string | null;
@@ -225,7 +225,7 @@ export function difference(
     const fault =
       recordDifference(`${zone.id} finding`, zone.findingM2, other.findingM2, slackM2) ??
       lengthDifference(`${zone.id} line`, decided(zone.lengthM), decided(other.lengthM)) ??
-      lengthDifference(`${zone.id} faces`, { ...zone.faces }, { ...other.faces });
+      facesDifference(`${zone.id} faces`, { ...zone.faces }, { ...other.faces });
     if (fault) return fault;
   }
   return null;
@@ -244,4 +244,9 @@ function recordDifference(what: string, a: ByName, b: ByName, slack: number): st
 function lengthDifference(what: string, a: ByName, b: ByName): string | null {
   const longest = Math.max(0, ...Object.values(a));
   return recordDifference(what, a, b, LENGTH_SHARE * longest + NOTHING_M);
+}
+
+function facesDifference(what: string, a: ByName, b: ByName): string | null {
+  const longest = Math.max(0, ...Object.values(a));
+  return recordDifference(what, a, b, FACE_SHARE * longest + FACE_M);
 }

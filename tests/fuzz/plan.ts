@@ -50,7 +50,9 @@ function furnished(dice: Dice, drawn: Drawn): Drawn {
 
 /** One to three machines, biggest first, and who works where. */
 function staffed(dice: Dice, drawn: Drawn): FloorShape {
-  const machines = dice.many(1, 3, (i) => machineOf(dice, `m${i}`)).toSorted((a, b) => b.headRadiusMm - a.headRadiusMm);
+  const machines = dice
+    .many(1, dice.pick([1, 1, 2, 3]), (i) => machineOf(dice, `m${i}`))
+    .toSorted((a, b) => b.headRadiusMm - a.headRadiusMm);
   const ids = machines.map((machine) => machine.id);
   const crew = (): Pick<ZoneShape, 'machine' | 'followedBy'> => {
     if (dice.chance(0.15)) return { machine: null };

@@ -6,7 +6,7 @@ import type { Dice } from './dice.ts';
 
 /** A room of a few metres with its first corner in the origin, most corners on a lattice of 500 mm. */
 export function room(dice: Dice): Ring {
-  const [width, height] = [dice.step(2_000, 14_000, 500), dice.step(2_000, 12_000, 500)];
+  const [width, height] = [dice.step(2_000, 9_000, 500), dice.step(2_000, 8_000, 500)];
   const kind = dice.whole(0, 4);
   if (kind <= 1) return rectangle(0, 0, width, height);
   const [cutX, cutY] = [dice.step(500, width - 500, 500), dice.step(500, height - 500, 500)];
@@ -56,15 +56,15 @@ export function round([x, y]: Point, radiusMm: number, corners: number): Ring {
 /** A box on the lattice of 50 mm, somewhere over a room and a little beside it. */
 export function latticeBox(dice: Dice, leastMm: number, mostMm: number): Ring {
   return rectangle(
-    dice.step(-1_000, 12_000),
-    dice.step(-1_000, 10_000),
+    dice.step(-1_000, 8_000),
+    dice.step(-1_000, 7_000),
     dice.step(leastMm, mostMm),
     dice.step(leastMm, mostMm),
   );
 }
 
 export function somewhere(dice: Dice): Point {
-  return [dice.step(-1_500, 14_500), dice.step(-1_500, 12_500)];
+  return [dice.step(-1_500, 9_500), dice.step(-1_500, 8_500)];
 }
 
 export function solids(rings: readonly Ring[], dice?: Dice): SolidShape[] {
@@ -96,9 +96,9 @@ export function slabOf(
 /** A wall along x or y with gaps, some of them at its ends, beyond them or over each other. */
 export function wallOf(dice: Dice, id: string): WallShape {
   const [x, y, length, thick] = [
-    dice.step(-500, 9_000),
-    dice.step(-500, 8_000),
-    dice.step(500, 9_000),
+    dice.step(-500, 6_000),
+    dice.step(-500, 6_000),
+    dice.step(500, 7_000),
     dice.pick([50, 100, 150, 300]),
   ];
   const isAcross = dice.chance(0.5);

@@ -193,34 +193,45 @@ export function windingOf(ring: Ring, [x, y]: Point): number {
   return winding;
 }
 
-/** Beside a line that runs along an edge the floor may be on either side: this far off, in mm, both are asked. */
-const BESIDE_MM = 1e-4;
+/** A line along an edge lies on the floor when floor is this near, in mm. */
+const BESIDE_MM = 0.05;
+/** This far off a line, in mm, floor must be on both sides for the line to be on it whatever the drawing. */
+const WITHIN_MM = 1e-4;
 
 function lineLengths(shape: FloorShape, layers: Layers): Record<string, readonly [number, number]> {
-  const isNetAt = (at: Point): boolean => layers.isNet(layers.rings.map((ring) => windingOf(ring, at)));
   const lengths: Record<string, readonly [number, number]> = {};
   for (const { id, path } of shape.lines) {
     let [least, most] = [0, 0];
     for (const [i, b] of path.slice(1).entries()) {
-      const a = path[i] ?? b;
-      const size = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      if (size === 0) continue;
-      const side: Point = [-(b[1] - a[1]) / size, (b[0] - a[0]) / size];
-      const cuts = cutShares(a, b, layers.rings);
-      for (let k = 0; k + 1 < cuts.length; k += 1) {
-        const [from, to] = [cuts[k] as number, cuts[k + 1] as number];
-        const share = (from + to) / 2;
-        const at: Point = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
-        const asked = [1, -1].map((off) =>
-          isNetAt([at[0] + side[0] * off * BESIDE_MM, at[1] + side[1] * off * BESIDE_MM]),
-        );
-        if (asked.every(Boolean)) least += (to - from) * size;
-        if (asked.some(Boolean)) most += (to - from) * size;
-      }
+      const [within, near] = legLengths(path[i] ?? b, b, layers);
+      least += within;
+      most += near;
     }
     lengths[id] = [least / 1000, most / 1000];
   }
   return lengths;
+}
+
+/** Of a leg what has floor on both sides, and what has floor on it or near it; mm. */
+function legLengths(a: Point, b: Point, layers: Layers): readonly [number, number] {
+  const size = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  if (size === 0) return [0, 0];
+  const side: Point = [-(b[1] - a[1]) / size, (b[0] - a[0]) / size];
+  const aside = (by: number): ((share: number) => Point) => {
+    const [x, y] = [a[0] + side[0] * by, a[1] + side[1] * by];
+    return (share) => [x + (b[0] - a[0]) * share, y + (b[1] - a[1]) * share];
+  };
+  const isNetAt = (at: Point): boolean => layers.isNet(layers.rings.map((ring) => windingOf(ring, at)));
+  const asides = [0, WITHIN_MM, -WITHIN_MM, BESIDE_MM, -BESIDE_MM].map(aside);
+  const cuts = asides.flatMap((at) => cutShares(at(0), at(1), layers.rings)).toSorted((x, y) => x - y);
+  let [within, near] = [0, 0];
+  for (const [k, to] of cuts.slice(1).entries()) {
+    const from = cuts[k] as number;
+    const [, left, right, ...beside] = asides.map((at) => isNetAt(at((from + to) / 2)));
+    if (left && right) within += to - from;
+    if (left || right || beside.some(Boolean)) near += to - from;
+  }
+  return [within * size, near * size];
 }
 
 /** Shares of a-b at which it meets any edge, in order, with both ends. */
