@@ -9,6 +9,8 @@
 export interface Watched {
   /** For each move of the hand: until areas and lengths that answer it were on the screen; null: never. */
   readonly delaysMs: readonly (number | null)[];
+  /** How many different sets of figures stood on the sill: a drag that changes nothing would be a lie. */
+  readonly figures: number;
 }
 
 export interface Watch {
@@ -33,6 +35,7 @@ export function watchPage(): void {
   let shown: { readonly ask: number; readonly atMs: number }[] = [];
   let asked = 0;
   let watching = false;
+  const figures = new Set<string>();
 
   const post = Worker.prototype.postMessage;
   let last: unknown = null;
@@ -62,6 +65,7 @@ export function watchPage(): void {
     if (!watching) return;
     for (const { target } of changes) {
       const ask = Number((target as HTMLElement).dataset['answers']);
+      figures.add(target.textContent ?? '');
       // In the frame that follows it is drawn; a task after that, it has been.
       requestAnimationFrame(() => setTimeout(() => shown.push({ ask, atMs: performance.now() }), 0));
     }
@@ -71,6 +75,7 @@ export function watchPage(): void {
     start() {
       moves = [];
       shown = [];
+      figures.clear();
       onSill.disconnect();
       for (const sill of document.querySelectorAll('[data-answers]'))
         onSill.observe(sill, { attributes: true, attributeFilter: ['data-answers'] });
@@ -82,7 +87,7 @@ export function watchPage(): void {
         const answer = ask === null ? undefined : shown.find((each) => each.ask >= ask);
         return answer ? answer.atMs - atMs : null;
       });
-      return { delaysMs };
+      return { delaysMs, figures: figures.size };
     },
   };
 }

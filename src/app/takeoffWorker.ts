@@ -1,4 +1,4 @@
-import { takeoffInline, type Pace } from '../takeoff/takeoffInline.ts';
+import { takeoffInline, type Pace, type Soon } from '../takeoff/takeoffInline.ts';
 import { answerSender, type FromWorker, type ToWorker } from './takeoffMessages.ts';
 
 /**
@@ -13,7 +13,7 @@ const pace: Pace = {
   },
   clockMs: () => performance.now(),
 };
-const port = takeoffInline((answerLater) => setTimeout(answerLater, 0), pace);
+const port = takeoffInline(afterMessages(), pace);
 const post = (message: FromWorker, load: ArrayBuffer[] = []): void => postMessage(message, { transfer: load });
 port.listen(answerSender(post), (totals) => post({ kind: 'totals', totals }));
 
@@ -30,3 +30,18 @@ addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
       break;
   }
 });
+
+/** Runs work when the messages that wait have been taken in: it goes to the end of their queue, where a timer would dawdle. */
+function afterMessages(): Soon {
+  const { port1, port2 } = new MessageChannel();
+  let next: (() => void) | null = null;
+  port1.onmessage = () => {
+    const work = next;
+    next = null;
+    work?.();
+  };
+  return (work) => {
+    next = work;
+    port2.postMessage(null);
+  };
+}

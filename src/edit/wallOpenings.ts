@@ -3,7 +3,7 @@ import { distance } from '../geometry/point.ts';
 import { pathLength, pointAt } from '../geometry/polyline.ts';
 import type { RecordId } from '../model/cell.ts';
 import { typeOf } from '../model/cell.ts';
-import type { Doc, Fields } from '../model/doc.ts';
+import { recordsOf, type Doc, type Fields } from '../model/doc.ts';
 
 /*
  *   path  0 ---------- 1 ------------------- 2
@@ -20,14 +20,12 @@ export interface WallOpening {
   readonly widthMm: number;
 }
 
-/** Asked of a fresh plan on every move of a wall: so it reads through once instead of sorting all records by kind. */
+/** The openings of a wall; of anything else there are none. */
 export function openingsOf(doc: Doc, wall: RecordId): readonly WallOpening[] {
-  const found: WallOpening[] = [];
-  for (const [id, fields] of doc) {
-    if (fields['wall'] !== wall || fields['gone'] === true || typeOf(id) !== 'opening') continue;
-    found.push({ id, atMm: Number(fields['atMm']), widthMm: Number(fields['widthMm']) });
-  }
-  return found;
+  if (typeOf(wall) !== 'wall') return [];
+  return recordsOf(doc, 'opening')
+    .filter((opening) => opening.wall === wall)
+    .map(({ id, atMm, widthMm }) => ({ id, atMm, widthMm }));
 }
 
 /** Both jambs of an opening, on its wall's path; null when the wall is missing. */

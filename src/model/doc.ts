@@ -118,11 +118,28 @@ function listAfter(was: readonly object[], next: Doc, touched: readonly RecordId
   if (only && touched.length === 1) {
     // A drag asks for this sixty times a second: a record that keeps its place needs no sorting.
     const at = placeOf(was, only);
-    if (at >= 0) return was.with(at, only);
+    if (at >= 0) return listWith(was, at, only);
   }
   const changed = new Set<string>(touched);
   const others = was.filter((held) => !changed.has((held as { id: string }).id));
   return [...others, ...fresh].sort(byOrder);
+}
+
+/** A list with another record in one place, and with it what is known of its floors. */
+function listWith(was: readonly object[], at: number, record: object): readonly object[] {
+  const list = was.with(at, record);
+  const floors = floorsOf.get(was);
+  if (!floors || floorOf(was[at]) !== floorOf(record)) return list;
+  const next = new Map(floors);
+  const floor = floorOf(record);
+  const items = floors.get(floor);
+  if (items) next.set(floor, items.with(placeOf(items, record), record));
+  floorsOf.set(list, next);
+  return list;
+}
+
+function floorOf(record: object | undefined): string {
+  return (record as { readonly floor?: string } | undefined)?.floor ?? '';
 }
 
 /** Where in a sorted list a record of the same id and order stands, or -1. */
@@ -158,7 +175,7 @@ export function onFloor<T extends RecordType>(doc: Doc, type: T, floor: string):
   floorsOf.set(list, byFloor);
   const known = byFloor.get(floor);
   if (known) return known as readonly Held<T>[];
-  const items = list.filter((record) => (record as { floor?: string }).floor === floor);
+  const items = list.filter((record) => floorOf(record) === floor);
   byFloor.set(floor, items);
   return items;
 }

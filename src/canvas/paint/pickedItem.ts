@@ -1,10 +1,14 @@
 import { formRing } from '../../geometry/formRing.ts';
+import { typeOf, type RecordId } from '../../model/cell.ts';
 import { pickedEdges, pickedPath, pickedRing, pickedRound, pickedSpot } from './picked.ts';
 import type { Prim } from './prim.ts';
 import { slabRing, type PlanView } from './view.ts';
 import { openingPath } from './wall.ts';
 
-function byId<R extends { readonly id: string }>(records: readonly R[], id: string): R | undefined {
+/** A list holds records of one type: those of another are not looked through. */
+function byId<R extends { readonly id: RecordId }>(records: readonly R[], id: string): R | undefined {
+  const [first] = records;
+  if (!first || !id.startsWith(`${typeOf(first.id)}:`)) return undefined;
   return records.find((record) => record.id === id);
 }
 
@@ -37,6 +41,11 @@ export function pickedPrims(view: PlanView, id: string, edges: readonly number[]
   }
   const dimension = byId(view.dimensions, id);
   if (dimension) return pickedPath([dimension.from, dimension.to]);
-  const spot = byId([...view.entrances, ...view.services, ...view.readings, ...view.notes, ...view.photos], id);
+  const spot =
+    byId(view.entrances, id) ??
+    byId(view.services, id) ??
+    byId(view.readings, id) ??
+    byId(view.notes, id) ??
+    byId(view.photos, id);
   return spot ? pickedSpot(spot.at) : [];
 }
