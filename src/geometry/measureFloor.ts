@@ -7,7 +7,7 @@ import type { LedgerState } from './ledger/ledgerState.ts';
 import { partKey, partOutlines } from './ledger/partOutlines.ts';
 import { solidsByZone } from './ledger/solidZones.ts';
 import { tightPieces } from './ledger/tightPieces.ts';
-import { type ZoneSums, clustersInOrder } from './ledger/zoneSums.ts';
+import type { ZoneSums } from './ledger/zoneSums.ts';
 import { type MeasureMemory, measureMemory } from './measureMemory.ts';
 
 /**
@@ -61,9 +61,9 @@ function withOutlines(sums: FloorSums, shape: FloorShape): FloorMeasure {
 
 function linesByZone(state: LedgerState): ReadonlyMap<number, FaceLine[]> {
   const lines = new Map<number, FaceLine[]>();
-  for (const cluster of clustersInOrder(state)) {
+  for (const cluster of state.clusters) {
     const edging = state.edgingOf.get(cluster);
-    if (edging) faceLines(edging, state.cascades, state.plan.edges, state.memory.origin, lines);
+    if (edging) faceLines(edging, state.cascades, state.plan.edges, state.origin, lines);
   }
   return lines;
 }

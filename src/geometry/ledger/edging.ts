@@ -19,6 +19,7 @@ import { shareInBox, walk } from './walks.ts';
  *   =================================          around inner corners that a round head leaves count as worked
  */
 export interface Edging {
+  readonly cluster: Cluster;
   readonly faces: readonly Face[];
   /** Which faces each tile has to look at. */
   readonly inTile: ReadonlyMap<Tile, readonly number[]>;
@@ -63,7 +64,7 @@ export function newEdging(cluster: Cluster, grid: TileGrid, edges: readonly Casc
       else inTile.set(tile, [i]);
     }
   }
-  return { faces, inTile, seen: new Map(), zones: new Map(), parts: [], strips: [] };
+  return { cluster, faces, inTile, seen: new Map(), zones: new Map(), parts: [], strips: [] };
 }
 
 /** Looks along the faces of one tile again. */
@@ -128,7 +129,7 @@ function besideFace<T>(
 }
 
 /** Puts together what the tiles saw: the worked parts of each chain, and its strips; null where the whole band is strip. */
-export function settleEdging(edging: Edging, cluster: Cluster, edges: readonly CascadeEdge[]): void {
+export function settleEdging(edging: Edging, edges: readonly CascadeEdge[]): void {
   const bits = [...edging.seen.values()].flat();
   edging.parts = edges.map(({ widths, standMm }, cascade) => {
     const byFace = sharesByFace(
@@ -136,7 +137,12 @@ export function settleEdging(edging: Edging, cluster: Cluster, edges: readonly C
       edging.faces.length,
     );
     const numberOf = new Map(edging.faces.map((face, i) => [face, i]));
-    return chainParts(cluster.faces.chains, (face) => byFace[numberOf.get(face) as number] ?? [], widths, standMm);
+    return chainParts(
+      edging.cluster.faces.chains,
+      (face) => byFace[numberOf.get(face) as number] ?? [],
+      widths,
+      standMm,
+    );
   });
   edging.strips = edges.map(({ widths }, cascade) => {
     const parts = edging.parts[cascade] ?? [];

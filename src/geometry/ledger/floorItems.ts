@@ -1,4 +1,14 @@
-import type { FloorShape, GeometryFault, Point, Ring } from '../floorShape.ts';
+import type {
+  FloorShape,
+  GeometryFault,
+  LineShape,
+  PatchShape,
+  Point,
+  Ring,
+  SlabShape,
+  SolidShape,
+  WallShape,
+} from '../floorShape.ts';
 import { isFinitePoint } from '../point.ts';
 import { ringFault } from '../ring.ts';
 import type { HardItem } from './cluster.ts';
@@ -8,14 +18,17 @@ import { type Outline, ringOutline } from './outline.ts';
 
 /*
  * The records of a floor as the ledger holds them. A record that is the very same object as last time gives the very
- * same item: that is how the ledger knows what did not change.
+ * same item: that is how the ledger knows what did not change. Each list is compared with the one before place by
+ * place, so an edit costs no more than looking along it.
  */
 export interface FloorItems {
-  readonly hard: readonly HardItem[];
-  readonly zones: readonly CoverItem[];
-  readonly findings: readonly CoverItem[];
-  readonly lines: readonly LineItem[];
-  readonly faults: readonly GeometryFault[];
+  readonly slabs: ItemList<HardItem>;
+  readonly solids: ItemList<HardItem>;
+  readonly walls: ItemList<HardItem>;
+  readonly scope: ItemList<HardItem>;
+  readonly zones: ItemList<CoverItem>;
+  readonly findings: ItemList<CoverItem>;
+  readonly lines: ItemList<LineItem>;
 }
 
 /** A zone or a finding. */
@@ -27,150 +40,227 @@ export interface CoverItem {
 
 export interface LineItem {
   readonly id: string;
+  readonly number: number;
   readonly path: readonly Point[];
+}
+
+interface Item {
+  readonly id: string;
+  readonly number: number;
+}
+
+/** The items of one list of records, and what came and went since the list before. */
+export interface ItemList<I extends Item> {
+  readonly records: readonly object[];
+  /** One a record, null for a record that cannot be measured. */
+  readonly entries: readonly (I | null)[];
+  readonly faults: readonly GeometryFault[];
+  readonly gone: readonly I[];
+  readonly fresh: readonly I[];
 }
 
 type Fault = Omit<GeometryFault, 'record'>;
 
-interface Kept {
-  readonly number: number;
-  readonly item: HardItem | CoverItem | LineItem | null;
-  readonly fault: Fault | null;
+/** How a kind of record becomes items. Numbers of one kind lie between those of its neighbours. */
+interface Kind<R, I extends Item> {
+  readonly first: number;
+  readonly faultsOf: (record: R) => readonly GeometryFault[];
+  /** The item of a record, or null when its faults leave nothing to measure. */
+  readonly make: (record: R, number: number, origin: Point) => I | null;
 }
 
-/** Remembers items by record, and record numbers by id. */
-export interface ItemMemory {
-  readonly origin: Point;
-  readonly kept: WeakMap<object, Kept>;
-  readonly numbers: Map<string, Map<string, number>>;
-}
-
-export function itemMemory(origin: Point): ItemMemory {
-  return { origin, kept: new WeakMap(), numbers: new Map() };
-}
-
-/** Numbers of one kind of record lie between those of its neighbours: solids take floor before walls, walls before what is out of scope. */
-const FIRST = { slab: 0, solid: 1e6, wall: 2e6, scope: 3e6, zone: 4e6, finding: 5e6, line: 6e6 };
-
-/** Items of all records that can be measured, and a fault for each that cannot: what is left out never breaks the rest. */
-export function floorItems(shape: FloorShape, memory: ItemMemory): FloorItems {
-  const faults: GeometryFault[] = [];
-  const { origin } = memory;
-  const list = <R extends { readonly id: string }, I extends HardItem | CoverItem | LineItem>(
-    kind: keyof typeof FIRST,
-    records: readonly R[],
-    fault: (record: R) => Fault | null,
-    make: (record: R, number: number) => I,
-  ): I[] => {
-    const numbers = numbered(memory, kind, records);
-    return records.flatMap((record, i) => {
-      const kept = keptItem(memory, record, FIRST[kind] + (numbers[i] as number), fault, make);
-      if (kept.fault) faults.push({ record: record.id, ...kept.fault });
-      return kept.item ? [kept.item as I] : [];
-    });
-  };
-  const solids = shape.solids.filter((solid) => solid.solid);
-  const hard = [
-    ...list(
-      'slab',
-      shape.slabs,
-      (slab) => ringFault(slab.ring),
-      (slab, number) => slabItem(slab, number, origin),
-    ),
-    ...list(
-      'solid',
-      solids,
-      (solid) => ringFault(solid.ring),
-      (solid, number) => solidItem(solid, number, origin),
-    ),
-    ...list(
-      'wall',
-      shape.walls,
-      (wall) => ringFault(wall.body),
-      (wall, number) => wallItem({ ...wall, gaps: wall.gaps.filter((gap) => !ringFault(gap.ring)) }, number, origin),
-    ),
-    ...list(
-      'scope',
-      shape.outOfScope,
-      (patch) => ringFault(patch.ring),
-      (patch, number) => scopeItem(patch, number, origin),
-    ),
-  ];
-  for (const solid of shape.solids) {
-    if (solid.solid) continue;
-    const fault = keptItem(
-      memory,
-      solid,
-      0,
-      () => ringFault(solid.ring),
-      () => ({ id: solid.id, path: [] }),
-    ).fault;
-    if (fault) faults.push({ record: solid.id, ...fault });
-  }
-  for (const wall of shape.walls)
-    for (const gap of wall.gaps) {
-      const fault = ringFault(gap.ring);
-      if (fault) faults.push({ record: gap.passage.id, ...fault });
-    }
-  for (const slab of shape.slabs)
-    if (slab.faces.length !== slab.ring.length || slab.passages.length !== slab.ring.length)
-      faults.push({ record: slab.id, code: 'facesDoNotMatch', at: slab.ring[0] ?? null });
-  const cover =
-    (layer: number) =>
-    (record: { readonly id: string; readonly ring: Ring }, number: number): CoverItem => ({
-      id: record.id,
-      number,
-      outlines: [ringOutline(movedRing(record.ring, origin), layer, number)],
-    });
+function ringKind<R extends { readonly id: string }, I extends Item>(
+  first: number,
+  ringOf: (record: R) => Ring,
+  make: (record: R, number: number, origin: Point) => I,
+): Kind<R, I> {
   return {
-    hard,
-    zones: list('zone', shape.zones, (zone) => ringFault(zone.ring), cover(ZONE)),
-    findings: list('finding', shape.findings, (finding) => ringFault(finding.ring), cover(FINDING)),
-    lines: list(
-      'line',
-      shape.lines,
-      (line) => pathFault(line.path),
-      ({ id, path }) => ({ id, path: movedRing(path, origin) }),
-    ),
-    faults,
+    first,
+    faultsOf: (record) => named(record.id, faultOfRing(ringOf(record))),
+    make: (record, number, origin) => (faultOfRing(ringOf(record)) ? null : make(record, number, origin)),
   };
 }
 
-function keptItem<R extends object>(
-  memory: ItemMemory,
-  record: R,
-  number: number,
-  fault: (record: R) => Fault | null,
-  make: (record: R, number: number) => HardItem | CoverItem | LineItem,
-): Kept {
-  const known = memory.kept.get(record);
-  if (known && (known.number === number || known.item === null)) return known;
-  const found = known ? known.fault : fault(record);
-  const kept: Kept = { number, item: found ? null : make(record, number), fault: found };
-  memory.kept.set(record, kept);
-  return kept;
+const faultOf = new WeakMap<Ring, { readonly fault: Fault | null }>();
+
+/** The fault of a ring; looking for a place where it crosses itself takes long enough to be remembered. */
+function faultOfRing(ring: Ring): Fault | null {
+  const known = faultOf.get(ring);
+  if (known) return known.fault;
+  const fault = ringFault(ring);
+  faultOf.set(ring, { fault });
+  return fault;
+}
+
+function named(record: string, fault: Fault | null): GeometryFault[] {
+  return fault ? [{ record, ...fault }] : [];
+}
+
+const SLABS: Kind<SlabShape, HardItem> = {
+  ...ringKind(0, (slab: SlabShape) => slab.ring, slabItem),
+  faultsOf: (slab) => {
+    const isMatched = slab.faces.length === slab.ring.length && slab.passages.length === slab.ring.length;
+    const mismatch = isMatched ? null : { code: 'facesDoNotMatch', at: slab.ring[0] ?? null };
+    return [...named(slab.id, faultOfRing(slab.ring)), ...named(slab.id, mismatch)];
+  },
+};
+
+/** Solids take floor before walls, and walls before what is out of scope. What is cleared before takes none. */
+const SOLIDS: Kind<SolidShape, HardItem> = {
+  ...ringKind(1e6, (solid: SolidShape) => solid.ring, solidItem),
+  make: (solid, number, origin) => (solid.solid && !faultOfRing(solid.ring) ? solidItem(solid, number, origin) : null),
+};
+
+const WALLS: Kind<WallShape, HardItem> = {
+  ...ringKind(
+    2e6,
+    (wall: WallShape) => wall.body,
+    (wall, number, origin) =>
+      wallItem({ ...wall, gaps: wall.gaps.filter((gap) => !faultOfRing(gap.ring)) }, number, origin),
+  ),
+  faultsOf: (wall) => [
+    ...named(wall.id, faultOfRing(wall.body)),
+    ...wall.gaps.flatMap((gap) => named(gap.passage.id, faultOfRing(gap.ring))),
+  ],
+};
+
+const SCOPE = ringKind(3e6, (patch: PatchShape) => patch.ring, scopeItem);
+const ZONES = ringKind(4e6, (zone: PatchShape) => zone.ring, coverItem(ZONE));
+const FINDINGS = ringKind(5e6, (finding: PatchShape) => finding.ring, coverItem(FINDING));
+const LINES: Kind<LineShape, LineItem> = {
+  first: 6e6,
+  faultsOf: (line) => named(line.id, pathFault(line.path)),
+  make: (line, number, origin) =>
+    pathFault(line.path) ? null : { id: line.id, number, path: movedRing(line.path, origin) },
+};
+
+function coverItem(layer: number): (record: PatchShape, number: number, origin: Point) => CoverItem {
+  return ({ id, ring }, number, origin) => ({
+    id,
+    number,
+    outlines: [ringOutline(movedRing(ring, origin), layer, number)],
+  });
+}
+
+const NO_LIST = { records: [], entries: [], faults: [], gone: [], fresh: [] };
+
+/** Of a floor that was never looked at. */
+export const NO_ITEMS: FloorItems = {
+  slabs: NO_LIST,
+  solids: NO_LIST,
+  walls: NO_LIST,
+  scope: NO_LIST,
+  zones: NO_LIST,
+  findings: NO_LIST,
+  lines: NO_LIST,
+};
+
+/** Items of all records that can be measured; what cannot is a fault and never breaks the rest. */
+export function floorItems(shape: FloorShape, before: FloorItems, origin: Point): FloorItems {
+  return {
+    slabs: itemList(shape.slabs, before.slabs, SLABS, origin),
+    solids: itemList(shape.solids, before.solids, SOLIDS, origin),
+    walls: itemList(shape.walls, before.walls, WALLS, origin),
+    scope: itemList(shape.outOfScope, before.scope, SCOPE, origin),
+    zones: itemList(shape.zones, before.zones, ZONES, origin),
+    findings: itemList(shape.findings, before.findings, FINDINGS, origin),
+    lines: itemList(shape.lines, before.lines, LINES, origin),
+  };
+}
+
+export function present<I extends Item>(list: ItemList<I>): I[] {
+  return list.entries.filter((item) => item !== null);
+}
+
+export function itemFaults(items: FloorItems): GeometryFault[] {
+  return Object.values(items).flatMap((list: ItemList<Item>) => list.faults);
+}
+
+function itemList<R extends { readonly id: string }, I extends Item>(
+  records: readonly R[],
+  before: ItemList<I>,
+  kind: Kind<R, I>,
+  origin: Point,
+): ItemList<I> {
+  if (before.records === records) return { ...before, gone: [], fresh: [] };
+  const changed = samePlaces(before.records as readonly R[], records);
+  if (!changed) return freshList(records, before, kind, origin);
+  const entries = [...before.entries];
+  const gone: I[] = [];
+  const fresh: I[] = [];
+  for (const i of changed) {
+    const old = entries[i];
+    if (!old) return freshList(records, before, kind, origin);
+    const item = kind.make(records[i] as R, old.number, origin);
+    entries[i] = item;
+    gone.push(old);
+    if (item) fresh.push(item);
+  }
+  const isSound = changed.every((i) => kind.faultsOf(records[i] as R).length === 0) && before.faults.length === 0;
+  return {
+    records,
+    entries,
+    faults: isSound ? [] : records.flatMap((record) => kind.faultsOf(record)),
+    gone,
+    fresh,
+  };
+}
+
+/** Places at which two lists of the same records differ; null when records came, went or changed places. */
+function samePlaces<R extends { readonly id: string }>(before: readonly R[], now: readonly R[]): number[] | null {
+  if (before.length !== now.length) return null;
+  const changed: number[] = [];
+  for (let i = 0; i < now.length; i += 1) {
+    if (before[i] === now[i]) continue;
+    if (before[i]?.id !== now[i]?.id) return null;
+    changed.push(i);
+  }
+  return changed;
+}
+
+/** A list from the start. Records that were there keep their items and numbers, as long as those still grow along the list. */
+function freshList<R extends { readonly id: string }, I extends Item>(
+  records: readonly R[],
+  before: ItemList<I>,
+  kind: Kind<R, I>,
+  origin: Point,
+): ItemList<I> {
+  const known = new Map(before.records.map((record, i) => [record, before.entries[i] ?? null]));
+  const numbers = numbersOf(records, before, kind.first);
+  const entries = records.map((record, i) => {
+    const item = known.get(record);
+    return item && item.number === numbers[i] ? item : kind.make(record, numbers[i] as number, origin);
+  });
+  const kept = new Set(entries);
+  const was = new Set(before.entries);
+  return {
+    records,
+    entries,
+    faults: records.flatMap((record) => kind.faultsOf(record)),
+    gone: before.entries.filter((item) => item !== null && !kept.has(item)) as I[],
+    fresh: entries.filter((item) => item !== null && !was.has(item)) as I[],
+  };
 }
 
 /** A number for each record that grows along the list and stays with its id as long as the order does. */
-function numbered(memory: ItemMemory, kind: string, records: readonly { readonly id: string }[]): readonly number[] {
-  const known = memory.numbers.get(kind) ?? new Map<string, number>();
-  const seen = new Map<string, number>();
-  const keys = records.map(({ id }) => {
-    const times = seen.get(id) ?? 0;
-    seen.set(id, times + 1);
-    return times === 0 ? id : `${id} ${times}`;
-  });
-  let last = -1;
+function numbersOf<I extends Item>(
+  records: readonly { readonly id: string }[],
+  before: ItemList<I>,
+  first: number,
+): readonly number[] {
+  const known = new Map<string, number>();
+  for (const item of before.entries) if (item) known.set(item.id, item.number);
+  const seen = new Set<string>();
+  let last = first - 1;
   let isRising = true;
-  const numbers = keys.map((key) => {
-    const number = known.get(key) ?? last + 1;
+  const numbers = records.map(({ id }) => {
+    const number = seen.has(id) ? last + 1 : (known.get(id) ?? last + 1);
+    seen.add(id);
     isRising &&= number > last;
     last = Math.max(last, number);
     return number;
   });
-  const kept = isRising ? numbers : keys.map((_, i) => i);
-  memory.numbers.set(kind, new Map(keys.map((key, i) => [key, kept[i] as number])));
-  return kept;
+  return isRising ? numbers : records.map((_, i) => first + i);
 }
 
 export function pathFault(path: readonly Point[]): Fault | null {

@@ -1,6 +1,6 @@
 import type { FloorShape, GeometryFault } from '../floorShape.ts';
 import { cascadePlan, cascadesOf } from './cascades.ts';
-import { floorItems } from './floorItems.ts';
+import { NO_ITEMS, floorItems, itemFaults, present } from './floorItems.ts';
 import { hardStep } from './hardStep.ts';
 import { type LedgerState, type Stale, stateFor } from './ledgerState.ts';
 import { coverStep, lineStep, pieceStep } from './pieceStep.ts';
@@ -14,30 +14,31 @@ import { reachStep } from './reachStep.ts';
  * Each step marks the tiles of the next. A fresh floor goes the same way with all tiles marked, so a floor that was
  * edited a thousand times has the same numbers to the last bit as one that is measured for the first time.
  */
-export function updatedLedger(shape: FloorShape, before: LedgerState | null): LedgerState {
+export function updatedLedger(shape: FloorShape, before: LedgerState | null): { state: LedgerState; stale: Stale } {
   const plan = cascadePlan(shape);
   const state = stateFor(shape, plan, before);
-  const isFresh = state.items.hard.length === 0 && state.runOf.size === 0 && state.clusterOf.size === 0;
-  const tiles = isFresh ? state.grid.tiles : [];
-  const stale: Stale = { rooms: new Set(tiles), pieces: new Set(tiles), faces: new Set() };
-  const was = { items: state.items, cascades: state.cascades };
-  state.items = floorItems(shape, state.memory);
-  state.cascades = cascadesOf(plan, state.items.zones);
+  const tiles = state.items === NO_ITEMS ? state.grid.tiles : [];
+  const stale: Stale = {
+    rooms: new Set(tiles),
+    pieces: new Set(tiles),
+    faces: new Set(),
+    clusters: new Set(),
+    faceZones: new Set(),
+    runs: new Set(),
+    goneRuns: new Set(),
+  };
+  const items = floorItems(shape, state.items, state.origin);
+  const was = state.cascades;
+  state.items = items;
+  state.cascades = cascadesOf(plan, present(items.zones));
 
-  hardStep(state, shape, was.items.hard, stale);
+  hardStep(state, items, shape, stale);
   const onFloor = reachStep(state, shape, stale);
-  const isMoved = (number: number): boolean => was.cascades.ofZone.get(number) !== state.cascades.ofZone.get(number);
-  coverStep(
-    state,
-    [...was.items.zones, ...was.items.findings],
-    [...state.items.zones, ...state.items.findings],
-    stale,
-    (item) => isMoved(item.number),
-  );
+  coverStep(state, items, ({ number }) => was.ofZone.get(number) !== state.cascades.ofZone.get(number), stale);
   pieceStep(state, stale);
-  lineStep(state, was.items.lines, stale);
-  state.faults = [...state.items.faults, ...machineFaults(shape), ...onFloor];
-  return state;
+  lineStep(state, items.lines, stale);
+  state.faults = [...itemFaults(items), ...machineFaults(shape), ...onFloor];
+  return { state, stale };
 }
 
 function machineFaults(shape: FloorShape): GeometryFault[] {

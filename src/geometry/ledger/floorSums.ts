@@ -1,9 +1,10 @@
 import type { FloorShape, GeometryFault } from '../floorShape.ts';
 import type { MeasureMemory } from '../measureMemory.ts';
 import { updatedLedger } from './floorLedger.ts';
-import type { LedgerState } from './ledgerState.ts';
+import { type Cluster, isSlab } from './clusters.ts';
+import type { LedgerState, Stale } from './ledgerState.ts';
 import { outsideFaults } from './outsideFaults.ts';
-import { type ZoneSums, clustersInOrder, zoneSums } from './zoneSums.ts';
+import { type ZoneSums, zoneSums } from './zoneSums.ts';
 
 /** The numbers of a whole floor. Areas in m2, lengths in m. */
 export interface FloorSums {
@@ -20,38 +21,58 @@ export interface FloorSums {
 /** Measures a floor, or what changed of it since the memory was last used. Never throws. */
 export function floorSums(shape: FloorShape, memory: MeasureMemory): FloorSums {
   if (memory.sums && memory.shape === shape) return memory.sums;
-  const state = updatedLedger(shape, memory.state);
-  const zones = zoneSums(state, shape);
+  const { state, stale } = updatedLedger(shape, memory.state);
+  const zones = zoneSums(state, shape, stale);
   const sums: FloorSums = {
     state,
-    ...slabSums(state),
+    ...slabSums(state, stale),
     netM2: zones.reduce((sum, zone) => sum + zone.netM2, 0),
     zones,
-    faults: distinct([...state.faults, ...outsideFaults(state, shape, zones)]),
+    faults: distinct([...state.faults, ...outsideFaults(state, shape, zones, stale)]),
   };
   Object.assign(memory, { state, shape, sums, measure: null });
   return sums;
 }
 
-function slabSums(state: LedgerState): Pick<FloorSums, 'grossM2' | 'perimeterM' | 'deductedM2'> {
-  const idOf = new Map(state.items.hard.map((item) => [item.number, item.id]));
-  const deductedM2: Record<string, number> = {};
-  for (const item of state.items.hard) if (item.number >= FIRST_BODY) deductedM2[item.id] ??= 0;
+function slabSums(state: LedgerState, stale: Stale): Pick<FloorSums, 'grossM2' | 'perimeterM' | 'deductedM2'> {
   let grossMm2 = 0;
   let perimeterMm = 0;
-  for (const { trace } of clustersInOrder(state)) {
+  for (const { trace } of state.clusters) {
     grossMm2 += trace.grossMm2;
     perimeterMm += trace.outerMm;
-    for (const [number, areaMm2] of trace.takenMm2) {
-      const id = idOf.get(number);
-      if (id !== undefined) deductedM2[id] = (deductedM2[id] ?? 0) + areaMm2 / 1e6;
-    }
   }
-  return { grossM2: grossMm2 / 1e6, perimeterM: perimeterMm / 1000, deductedM2 };
+  if (stale.clusters.size > 0 && !takesTheSame(state, stale)) state.sums.deductedM2 = deductions(state);
+  return { grossM2: grossMm2 / 1e6, perimeterM: perimeterMm / 1000, deductedM2: state.sums.deductedM2 };
 }
 
-/** Slabs have lower numbers than what is taken off them. */
-const FIRST_BODY = 1e6;
+/** True when the clusters that came take just what stands in the sums: a column that moves takes as much as before. */
+function takesTheSame({ clusters, sums }: LedgerState, stale: Stale): boolean {
+  const now = new Set(clusters);
+  const isGone = (items: Cluster['items']): boolean =>
+    items.some((item) => !isSlab(item) && !(item.id in sums.deductedM2));
+  const ids = new Map<string, number>();
+  for (const { items, trace } of [...stale.clusters].filter((cluster) => now.has(cluster))) {
+    if (isGone(items)) return false;
+    for (const item of items)
+      if (!isSlab(item)) ids.set(item.id, (ids.get(item.id) ?? 0) + (trace.takenMm2.get(item.number) ?? 0) / 1e6);
+  }
+  const before = [...stale.clusters]
+    .filter((cluster) => !now.has(cluster))
+    .flatMap(({ items }) => items.filter((item) => !isSlab(item)));
+  return before.every((item) => ids.has(item.id)) && [...ids].every(([id, areaM2]) => sums.deductedM2[id] === areaM2);
+}
+
+/** What each body takes, in m2 by id; 0 for one that takes nothing. */
+function deductions({ clusters }: LedgerState): Record<string, number> {
+  const taken: Record<string, number> = {};
+  for (const { items, trace } of clusters) {
+    for (const item of items) {
+      if (isSlab(item)) continue;
+      taken[item.id] = (taken[item.id] ?? 0) + (trace.takenMm2.get(item.number) ?? 0) / 1e6;
+    }
+  }
+  return taken;
+}
 
 function distinct(faults: readonly GeometryFault[]): GeometryFault[] {
   return [...new Map(faults.map((fault) => [`${fault.record} ${fault.code}`, fault])).values()];

@@ -4,55 +4,55 @@ import { type Face, faceBetween, turnedFace } from '../hardFace.ts';
 import { along, minus, quarterTurn, unit } from '../point.ts';
 import { type Way, tooTight, waysOfSlab, waysOfWall } from '../ways.ts';
 import type { HardItem } from './cluster.ts';
-import { type Cluster, clustersOf, isSlab } from './clusters.ts';
+import { changedBoxes } from './changed.ts';
+import { type Cluster, clustersOf, isSlab, touch } from './clusters.ts';
 import { newEdging } from './edging.ts';
 import { type WidthByKind, bandOutlines, wholeStretch } from './faceBands.ts';
 import type { BoundaryFace } from './hardFaces.ts';
+import { type FloorItems, present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
 import { APRON, BACK, BAND, WAY, edgedLayer } from './layers.ts';
-import { type ClusterBands, type LedgerState, type Stale, tilesNear } from './ledgerState.ts';
+import { type ClusterBands, type LedgerState, type Stale, putIn } from './ledgerState.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import type { MachineAt } from './reach.ts';
-import { replaceGroup } from './tiles.ts';
+import { type Tile, replaceGroup } from './tiles.ts';
 
 /*
  * First step: slabs, solids, walls and what is out of scope, the clusters they make, and the bands along their faces.
  */
 
 /** Brings hard items and clusters up to date; what it changes makes tiles stale. */
-export function hardStep(state: LedgerState, shape: FloorShape, before: readonly HardItem[], stale: Stale): void {
-  const now = new Set(state.items.hard);
-  const was = new Set(before);
-  const gone = before.filter((item) => !now.has(item));
-  const fresh = state.items.hard.filter((item) => !was.has(item));
+export function hardStep(state: LedgerState, items: FloorItems, shape: FloorShape, stale: Stale): void {
+  const lists = [items.slabs, items.solids, items.walls, items.scope];
+  const gone = lists.flatMap((list) => list.gone);
+  const fresh = lists.flatMap((list) => list.fresh);
   if (gone.length === 0 && fresh.length === 0) return;
   placeItems(state, gone, fresh, stale);
-  const slabs = state.items.hard.filter(isSlab);
-  const mustRegroup = touchedBy(state, gone, fresh);
-  const isSlabChanged = [...gone, ...fresh].some(isSlab);
-  const asked = isSlabChanged ? state.items.hard : mustRegroup.filter((item) => now.has(item));
+  const asked = touchedBy(state, gone, fresh).filter((item) => state.itemsByNumber.get(item.number) === item);
   const near = (box: Box): readonly HardItem[] => itemsNear(state, box);
-  const clusters = clustersOf(asked, near, slabs, state.clusterOf);
+  const clusters = clustersOf(asked, near, present(items.slabs), state.clusterOf);
   replaceClusters(state, gone, clusters, stale);
-  placeWays(state, shape, stale);
+  if (items.slabs.fresh.length + items.slabs.gone.length + items.walls.fresh.length + items.walls.gone.length > 0)
+    placeWays(state, shape, stale);
 }
 
 /** What items stood in the tiles for, by their number. */
 function placeItems(state: LedgerState, gone: readonly HardItem[], fresh: readonly HardItem[], stale: Stale): void {
-  const numbers = new Set([...gone, ...fresh].map((item) => item.number));
   const oldOf = new Map(gone.map((item) => [item.number, item]));
   const newOf = new Map(fresh.map((item) => [item.number, item]));
-  for (const number of numbers) {
+  for (const number of new Set([...oldOf.keys(), ...newOf.keys()])) {
     const [old, next] = [oldOf.get(number), newOf.get(number)];
-    const boxes = replaceGroup(state.grid, 'hard', number, old?.outlines ?? [], next?.outlines ?? [], state.marginMm);
-    markRooms(state, boxes, stale);
-    if (old) state.itemsByNumber.delete(number);
+    markRooms(
+      replaceGroup(state.grid, 'hard', number, old?.outlines ?? [], next?.outlines ?? [], state.marginMm),
+      stale,
+    );
     if (next) state.itemsByNumber.set(number, next);
+    else state.itemsByNumber.delete(number);
   }
 }
 
-export function markRooms(state: LedgerState, boxes: readonly Box[], stale: Stale): void {
-  for (const tile of tilesNear(state, boxes, state.marginMm)) {
+function markRooms(tiles: readonly Tile[], stale: Stale): void {
+  for (const tile of tiles) {
     stale.rooms.add(tile);
     stale.pieces.add(tile);
   }
@@ -73,9 +73,17 @@ function touchedBy(state: LedgerState, gone: readonly HardItem[], fresh: readonl
   const items = new Set<HardItem>(fresh);
   const addCluster = (item: HardItem): void => {
     for (const other of state.clusterOf.get(item)?.items ?? []) items.add(other);
+    items.add(item);
   };
+  const oldOf = new Map(gone.map((item) => [item.number, item]));
   for (const item of gone) addCluster(item);
-  for (const item of fresh) for (const other of itemsNear(state, grownBox(item.box, 1))) addCluster(other);
+  for (const item of fresh) {
+    const old = oldOf.get(item.number);
+    // Away from where a slab changed nothing comes to touch it, and nothing comes to stand on it.
+    const boxes = changedBoxes(old?.outlines ?? [], item.outlines);
+    for (const box of old ? boxes : [item.box])
+      for (const other of itemsNear(state, grownBox(box, 1))) if (isSlab(item) || touch(item, other)) addCluster(other);
+  }
   return [...items];
 }
 
@@ -108,37 +116,48 @@ function exchange(state: LedgerState, before: Cluster | null, after: Cluster | n
   const newBands = after ? clusterBands(state, after) : new Map<string, readonly Outline[]>();
   const owner = (after ?? before)?.owner ?? 0;
   for (const slot of new Set([...oldBands.keys(), ...newBands.keys()])) {
-    const boxes = replaceGroup(
+    const tiles = replaceGroup(
       state.grid,
       slot,
       owner,
       oldBands.get(slot) ?? [],
       newBands.get(slot) ?? [],
-      state.marginMm,
+      slot.startsWith('edged') ? 0 : state.marginMm,
     );
-    if (slot.startsWith('edged')) for (const tile of tilesNear(state, boxes, 0)) stale.pieces.add(tile);
-    else markRooms(state, boxes, stale);
+    if (slot.startsWith('edged')) for (const tile of tiles) stale.pieces.add(tile);
+    else markRooms(tiles, stale);
   }
   if (before) dropCluster(state, before, stale);
   if (!after) return;
   for (const item of after.items) state.clusterOf.set(item, after);
+  putInOrder(state.clusters, after);
   state.bands.set(after, newBands);
   const edging = newEdging(after, state.grid, state.plan.edges);
   state.edgingOf.set(after, edging);
+  stale.clusters.add(after);
   for (const tile of edging.inTile.keys()) {
-    tile.edgings.add(edging);
+    putIn(state.edgingsIn, tile, edging);
     stale.faces.add(tile);
   }
 }
 
+function putInOrder(clusters: Cluster[], cluster: Cluster): void {
+  let at = clusters.length;
+  while (at > 0 && (clusters[at - 1] as Cluster).owner > cluster.owner) at -= 1;
+  clusters.splice(at, 0, cluster);
+}
+
 function dropCluster(state: LedgerState, cluster: Cluster, stale: Stale): void {
   const edging = state.edgingOf.get(cluster);
-  for (const tile of edging?.inTile.keys() ?? []) tile.edgings.delete(edging as NonNullable<typeof edging>);
+  if (edging) for (const tile of edging.inTile.keys()) state.edgingsIn.get(tile)?.delete(edging);
   for (const [cascade, strips] of (state.strips.get(cluster) ?? []).entries()) {
-    const boxes = replaceGroup(state.grid, `strip ${cascade}`, cluster.owner, strips ?? [], [], 0);
-    for (const tile of tilesNear(state, boxes, 0)) stale.pieces.add(tile);
+    for (const tile of replaceGroup(state.grid, `strip ${cascade}`, cluster.owner, strips ?? [], [], 0))
+      stale.pieces.add(tile);
+    state.ownStrips.delete(`${cascade} ${cluster.owner}`);
   }
-  for (const cascade of state.plan.edges.keys()) state.ownStrips.delete(`${cascade} ${cluster.owner}`);
+  stale.clusters.add(cluster);
+  for (const zone of state.tallyOf.get(cluster)?.keys() ?? []) stale.faceZones.add(zone);
+  state.clusters.splice(state.clusters.indexOf(cluster), 1);
   for (const map of [state.bands, state.edgingOf, state.tallyOf, state.strips]) map.delete(cluster);
 }
 
@@ -214,11 +233,9 @@ function placeWays(state: LedgerState, shape: FloorShape, stale: Stale): void {
   const records: readonly (SlabShape | WallShape)[] = [...shape.slabs, ...shape.walls];
   for (const machine of state.plan.machines) {
     const slot = `way ${machine.number}`;
-    const after = records.flatMap((record) =>
-      closedWays(record, machine).map((way) => wayOutline(way, state.memory.origin)),
-    );
+    const after = records.flatMap((record) => closedWays(record, machine).map((way) => wayOutline(way, state.origin)));
     const before = state.waysOf.get(slot) ?? [];
-    markRooms(state, replaceGroup(state.grid, slot, 0, before, after, state.marginMm), stale);
+    markRooms(replaceGroup(state.grid, slot, 0, before, after, state.marginMm), stale);
     state.waysOf.set(slot, after);
   }
 }

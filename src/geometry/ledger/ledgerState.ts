@@ -1,4 +1,4 @@
-import { type Box, boxAround, grownBox } from '../box.ts';
+import { type Box, grownBox } from '../box.ts';
 import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
 import type { CascadePlan } from './cascades.ts';
 import type { Cascades } from './cells.ts';
@@ -6,26 +6,31 @@ import type { HardItem } from './cluster.ts';
 import type { Cluster } from './clusters.ts';
 import type { Edging } from './edging.ts';
 import type { FaceTally } from './faceTally.ts';
-import { type FloorItems, type ItemMemory, type LineItem, itemMemory } from './floorItems.ts';
+import { type FloorItems, type LineItem, NO_ITEMS } from './floorItems.ts';
 import type { LineRun } from './lineRuns.ts';
 import type { Outline } from './outline.ts';
 import { marginOf } from './reach.ts';
-import { type Tile, type TileGrid, tileGrid } from './tiles.ts';
+import { type SumsMemory, sumsMemory } from './sumsMemory.ts';
+import { type Tile, type TileGrid, coversBox, tileGrid } from './tiles.ts';
 
 /** The floor as it was last measured: the items it was made of and all that followed from them. */
 export interface LedgerState {
   readonly plan: CascadePlan;
-  readonly memory: ItemMemory;
+  /** Where the floor's own coordinates start, in those of the plan. */
+  readonly origin: Point;
   readonly grid: TileGrid;
-  readonly gridBox: Box;
   /** Widest margin that any machine looks at around a tile. */
   readonly marginMm: number;
   cascades: Cascades;
   items: FloorItems;
+  /** The entrances that the reach was found from. */
+  entrances: FloorShape['entrances'] | null;
   readonly itemsByNumber: Map<number, HardItem>;
   /** Passages closed to a machine, by slot. */
   readonly waysOf: Map<string, readonly Outline[]>;
   readonly clusterOf: Map<HardItem, Cluster>;
+  /** All clusters by owner: the order in which a fresh floor has them. */
+  readonly clusters: Cluster[];
   readonly bands: Map<Cluster, ClusterBands>;
   readonly edgingOf: Map<Cluster, Edging>;
   readonly tallyOf: Map<Cluster, ReadonlyMap<number, FaceTally>>;
@@ -33,6 +38,10 @@ export interface LedgerState {
   readonly ownStrips: Set<string>;
   readonly strips: Map<Cluster, readonly (readonly Outline[] | null)[]>;
   readonly runOf: Map<LineItem, LineRun>;
+  /** Faces and lines that come through a tile. */
+  readonly edgingsIn: Map<Tile, Set<Edging>>;
+  readonly linesIn: Map<Tile, Set<LineRun>>;
+  readonly sums: SumsMemory;
   /** Faults of the records, then those that show only on the floor. */
   faults: readonly GeometryFault[];
 }
@@ -44,11 +53,16 @@ export type ClusterBands = ReadonlyMap<string, readonly Outline[]>;
 export interface Stale {
   readonly rooms: Set<Tile>;
   readonly pieces: Set<Tile>;
+  /** Clusters and lines that came, went or were looked at again. */
+  readonly clusters: Set<Cluster>;
+  /** Zones that their faces were or are in. */
+  readonly faceZones: Set<number>;
+  readonly runs: Set<LineRun>;
+  readonly goneRuns: Set<LineRun>;
   /** Tiles with faces of a new cluster: nothing changed in them, but they must be looked along. */
   readonly faces: Set<Tile>;
 }
 
-const NOTHING: FloorItems = { hard: [], zones: [], findings: [], lines: [], faults: [] };
 /** The origin lies on a grid this wide, in mm, so that it stays where it is while a plan is edited. */
 const ORIGIN_MM = 100_000;
 /** A tile more all round than the slabs need: a machine may overhang where the floor runs on. */
@@ -64,18 +78,17 @@ export function stateFor(shape: FloorShape, plan: CascadePlan, before: LedgerSta
     maxX: box.maxX - origin[0],
     maxY: box.maxY - origin[1],
   };
-  const grid = tileGrid(grownBox(moved, OVERHANG_MM));
+  const around = grownBox(moved, OVERHANG_MM);
   const isSame =
     before?.plan.key === plan.key &&
-    before.memory.origin[0] === origin[0] &&
-    before.memory.origin[1] === origin[1] &&
-    hasSameTiles(before.grid, grid);
+    before.origin[0] === origin[0] &&
+    before.origin[1] === origin[1] &&
+    coversBox(before.grid, around);
   if (before && isSame) return { ...before, plan };
   return {
     plan,
-    memory: itemMemory(origin),
-    grid,
-    gridBox: grid.tiles.map((tile) => tile.box).reduce(boxAround),
+    origin,
+    grid: tileGrid(around),
     marginMm: Math.max(2, ...plan.machines.map(marginOf)),
     cascades: {
       machinesOf: plan.sequences,
@@ -83,28 +96,23 @@ export function stateFor(shape: FloorShape, plan: CascadePlan, before: LedgerSta
       ofRest: plan.ofRest,
       machineCount: plan.machines.length,
     },
-    items: NOTHING,
+    items: NO_ITEMS,
+    entrances: null,
     itemsByNumber: new Map(),
     waysOf: new Map(),
     clusterOf: new Map(),
+    clusters: [],
     bands: new Map(),
     edgingOf: new Map(),
     tallyOf: new Map(),
     ownStrips: new Set(),
     strips: new Map(),
     runOf: new Map(),
+    edgingsIn: new Map(),
+    linesIn: new Map(),
+    sums: sumsMemory(),
     faults: [],
   };
-}
-
-function hasSameTiles(a: TileGrid, b: TileGrid): boolean {
-  const [first, last, otherFirst, otherLast] = [a.tiles[0], a.tiles.at(-1), b.tiles[0], b.tiles.at(-1)];
-  return (
-    first?.column === otherFirst?.column &&
-    first?.row === otherFirst?.row &&
-    last?.column === otherLast?.column &&
-    last?.row === otherLast?.row
-  );
 }
 
 /** Box of the slabs; of none, or of one that has no size, a box about the origin. */
@@ -127,11 +135,13 @@ function slabBox(shape: FloorShape): Box {
 const FARTHEST_MM = 1e8;
 
 function originOf(least: number): number {
-  return Math.floor(least / ORIGIN_MM) * ORIGIN_MM;
+  // Half a step off: plans often start at 0, and a corner pulled below it must not move the origin.
+  return Math.floor(least / ORIGIN_MM + 0.5) * ORIGIN_MM;
 }
 
-export function tilesNear(state: LedgerState, boxes: readonly Box[], marginMm: number): Set<Tile> {
-  const tiles = new Set<Tile>();
-  for (const box of boxes) for (const tile of state.grid.meeting(grownBox(box, marginMm))) tiles.add(tile);
-  return tiles;
+/** Something in a set of a tile, or out of it. */
+export function putIn<T>(map: Map<Tile, Set<T>>, tile: Tile, thing: T): void {
+  const set = map.get(tile);
+  if (set) set.add(thing);
+  else map.set(tile, new Set([thing]));
 }

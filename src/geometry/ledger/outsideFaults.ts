@@ -1,32 +1,44 @@
-import type { FloorShape, GeometryFault, Ring } from '../floorShape.ts';
+import type { FloorShape, GeometryFault, PatchShape, Point, Ring } from '../floorShape.ts';
 import { boxOf, boxesMeet } from '../box.ts';
 import { regionIndex } from '../regionIndex.ts';
 import { corner } from '../ring.ts';
-import type { LedgerState } from './ledgerState.ts';
+import type { LedgerState, Stale } from './ledgerState.ts';
 import type { ZoneSums } from './zoneSums.ts';
 
 /** A fault for each zone, finding and line that lies off the floor altogether. */
-export function outsideFaults(state: LedgerState, shape: FloorShape, zones: readonly ZoneSums[]): GeometryFault[] {
-  const findings = new Set(zones.flatMap((zone) => Object.keys(zone.findingM2)));
-  const lines = new Set(zones.flatMap((zone) => Object.keys(zone.lengthM)));
+export function outsideFaults(
+  state: LedgerState,
+  shape: FloorShape,
+  zones: readonly ZoneSums[],
+  stale: Stale,
+): GeometryFault[] {
+  const { gone, fresh } = state.items.findings;
+  if ((stale.pieces.size > 0 && state.sums.isFindingMoved) || gone.length + fresh.length > 0)
+    state.sums.offFindings = findingsOff(state);
   const empty = new Set(zones.filter((zone) => zone.netM2 === 0).map((zone) => zone.id));
-  const isMeasured = measured(state);
+  const lines = [...state.sums.offLines].toSorted(([a], [b]) => a - b).map(([, line]) => line);
   return [
     ...shape.zones
-      .filter((zone) => empty.has(zone.id) && isMeasured.zones.has(zone.id) && !meetsSlab(zone.ring, shape))
+      .filter((zone) => empty.has(zone.id) && !meetsSlab(zone.ring, shape))
       .map(({ id, ring }) => ({ record: id, code: 'zoneOutsideSlab', at: ring[0] ?? null })),
-    ...shape.findings
-      .filter((finding) => isMeasured.findings.has(finding.id) && !findings.has(finding.id))
-      .map(({ id, ring }) => ({ record: id, code: 'findingOutsideSlab', at: ring[0] ?? null })),
-    ...shape.lines
-      .filter((line) => isMeasured.lines.has(line.id) && !lines.has(line.id))
-      .map(({ id, path }) => ({ record: id, code: 'lineOutsideSlab', at: path[0] ?? null })),
+    ...state.sums.offFindings.map(({ id, at }) => ({ record: id, code: 'findingOutsideSlab', at })),
+    ...lines.map(({ id, at }) => ({ record: id, code: 'lineOutsideSlab', at: at && moved(at, state.origin) })),
   ];
 }
 
-function measured({ items }: LedgerState) {
-  const ids = (list: readonly { readonly id: string }[]): Set<string> => new Set(list.map(({ id }) => id));
-  return { zones: ids(items.zones), findings: ids(items.findings), lines: ids(items.lines) };
+function moved([x, y]: Point, origin: Point): Point {
+  return [x + origin[0], y + origin[1]];
+}
+
+function findingsOff({ items: { findings }, sums }: LedgerState): { id: string; at: Point | null }[] {
+  const seen = new Set<number>();
+  for (const [number, cell] of sums.cells.entries())
+    if ((sums.areas[number] ?? 0) > 0) for (const finding of cell.findings) seen.add(finding);
+  return findings.entries.flatMap((item, i) => {
+    if (!item || seen.has(item.number)) return [];
+    const record = findings.records[i] as PatchShape;
+    return [{ id: item.id, at: record.ring[0] ?? null }];
+  });
 }
 
 /** True when a ring has floor of some slab in it, whatever stands there. */

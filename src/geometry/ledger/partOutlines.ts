@@ -33,7 +33,7 @@ export function partOutlines(state: LedgerState): ReadonlyMap<string, Region> {
       else loops.set(key, [{ tile, loops: traced }]);
     }
   }
-  return new Map([...loops].map(([key, traced]) => [key, joinedRegion(traced, state.memory.origin)]));
+  return new Map([...loops].map(([key, traced]) => [key, joinedRegion(traced, state.origin)]));
 }
 
 interface Traced {

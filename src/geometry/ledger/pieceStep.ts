@@ -1,13 +1,12 @@
-import type { Box } from '../box.ts';
 import type { Point } from '../floorShape.ts';
 import { layersOf, tileCells } from './cells.ts';
 import type { Cluster } from './clusters.ts';
 import { type Edging, lookAlong, settleEdging } from './edging.ts';
 import { tallyFaces } from './faceTally.ts';
-import type { CoverItem, LineItem } from './floorItems.ts';
+import { type CoverItem, type FloorItems, present } from './floorItems.ts';
 import { ZONE, stripLayer } from './layers.ts';
-import { type LedgerState, type Stale, tilesNear } from './ledgerState.ts';
-import { type LineRun, newLineRun, settleLine } from './lineRuns.ts';
+import { type LedgerState, type Stale, putIn } from './ledgerState.ts';
+import { newLineRun, settleLine } from './lineRuns.ts';
 import type { Outline } from './outline.ts';
 import { homeOf, NO_ZONE } from './place.ts';
 import { addOutline, tileEdges } from './tileEdges.ts';
@@ -19,32 +18,24 @@ import { askAt } from './walks.ts';
  * swept; then the lines through them are walked.
  */
 
-/** Zones and findings: what is laid over the floor. */
+/** Zones and findings: what is laid over the floor. `isMoved`: a zone that other machines work than before. */
 export function coverStep(
   state: LedgerState,
-  before: readonly CoverItem[],
-  now: readonly CoverItem[],
+  { zones, findings }: Pick<FloorItems, 'zones' | 'findings'>,
+  isMoved: (zone: CoverItem) => boolean,
   stale: Stale,
-  isMoved: (item: CoverItem) => boolean,
 ): void {
-  const [kept, was] = [new Set(now), new Set(before)];
-  const oldOf = new Map(before.filter((item) => !kept.has(item)).map((item) => [item.number, item]));
-  const newOf = new Map(now.filter((item) => !was.has(item)).map((item) => [item.number, item]));
-  const mark = (boxes: readonly Box[]): void => {
-    for (const tile of tilesNear(state, boxes, 0)) stale.pieces.add(tile);
-  };
-  for (const number of new Set([...oldOf.keys(), ...newOf.keys()]))
-    mark(
-      replaceGroup(
-        state.grid,
-        'cover',
-        number,
-        oldOf.get(number)?.outlines ?? [],
-        newOf.get(number)?.outlines ?? [],
-        0,
-      ),
-    );
-  for (const item of now) if (isMoved(item)) mark(item.outlines.map((outline) => outline.box));
+  const mark = (tiles: readonly Tile[]): void => tiles.forEach((tile) => stale.pieces.add(tile));
+  for (const list of [zones, findings]) {
+    const oldOf = new Map(list.gone.map((item) => [item.number, item]));
+    const newOf = new Map(list.fresh.map((item) => [item.number, item]));
+    for (const number of new Set([...oldOf.keys(), ...newOf.keys()])) {
+      const [old, now] = [oldOf.get(number)?.outlines ?? [], newOf.get(number)?.outlines ?? []];
+      mark(replaceGroup(state.grid, 'cover', number, old, now, 0));
+    }
+  }
+  for (const zone of present(zones))
+    if (isMoved(zone)) for (const outline of zone.outlines) mark(state.grid.meeting(outline.box));
 }
 
 export function pieceStep(state: LedgerState, stale: Stale): void {
@@ -68,18 +59,17 @@ function faceStep(state: LedgerState, stale: Stale): void {
   const look = new Set([...stale.pieces, ...stale.faces]);
   for (const tile of look) {
     if (!tile.edges) putTogether(state, tile);
-    for (const edging of tile.edgings) {
+    for (const edging of state.edgingsIn.get(tile) ?? []) {
       lookAlong(edging, tile, tile.edges as NonNullable<Tile['edges']>, state.cascades, state.plan.edges);
       looked.add(edging);
     }
   }
-  for (const [cluster, edging] of state.edgingOf) {
-    if (!looked.has(edging)) continue;
-    settleEdging(edging, cluster, state.plan.edges);
-    state.tallyOf.set(
-      cluster,
-      tallyFaces(edging, state.cascades, state.plan.edges, (at) => zoneAt(state, at)),
-    );
+  for (const edging of looked) {
+    const { cluster } = edging;
+    settleEdging(edging, state.plan.edges);
+    const tally = tallyFaces(edging, state.cascades, state.plan.edges, (at) => zoneAt(state, at));
+    for (const zone of [...(state.tallyOf.get(cluster)?.keys() ?? []), ...tally.keys()]) stale.faceZones.add(zone);
+    state.tallyOf.set(cluster, tally);
     placeStrips(state, cluster, edging, stale);
   }
 }
@@ -89,11 +79,10 @@ function placeStrips(state: LedgerState, cluster: Cluster, edging: Edging, stale
   const before = state.strips.get(cluster);
   for (const [cascade, strips] of edging.strips.entries()) {
     const old = before?.[cascade];
-    const boxes = replaceGroup(state.grid, `strip ${cascade}`, cluster.owner, old ?? [], strips ?? [], 0);
+    const changed = replaceGroup(state.grid, `strip ${cascade}`, cluster.owner, old ?? [], strips ?? [], 0);
     const isOther = (old === null || old === undefined) !== (strips === null);
-    const edged = state.bands.get(cluster)?.get(`edged ${cascade}`) ?? [];
-    const all = isOther ? [...boxes, ...edged.map((outline) => outline.box)] : boxes;
-    for (const tile of tilesNear(state, all, 0)) {
+    const edged = isOther ? (state.bands.get(cluster)?.get(`edged ${cascade}`) ?? []) : [];
+    for (const tile of [...changed, ...edged.flatMap((outline) => state.grid.meeting(outline.box))]) {
       if (stale.pieces.has(tile)) continue;
       stale.pieces.add(tile);
       putTogether(state, tile);
@@ -131,24 +120,22 @@ function zoneAt(state: LedgerState, [x, y]: Point): number {
 }
 
 /** Lines that changed, and those through tiles that did. */
-export function lineStep(state: LedgerState, before: readonly LineItem[], stale: Stale): void {
-  const now = new Set(state.items.lines);
-  for (const line of before) {
+export function lineStep(state: LedgerState, { gone, fresh }: FloorItems['lines'], stale: Stale): void {
+  for (const line of gone) {
     const run = state.runOf.get(line);
-    if (now.has(line) || !run) continue;
-    for (const tile of run.tiles) tile.lines.delete(run);
+    if (!run) continue;
+    for (const tile of run.tiles) state.linesIn.get(tile)?.delete(run);
     state.runOf.delete(line);
+    stale.goneRuns.add(run);
   }
-  const asked = new Set<LineRun>();
-  for (const line of state.items.lines) {
-    if (state.runOf.has(line)) continue;
+  for (const line of fresh) {
     const run = newLineRun(line, state.grid);
     state.runOf.set(line, run);
-    for (const tile of run.tiles) tile.lines.add(run);
-    asked.add(run);
+    for (const tile of run.tiles) putIn(state.linesIn, tile, run);
+    stale.runs.add(run);
   }
-  for (const tile of stale.pieces) for (const run of tile.lines) asked.add(run);
-  for (const run of asked) {
+  for (const tile of stale.pieces) for (const run of state.linesIn.get(tile) ?? []) stale.runs.add(run);
+  for (const run of stale.runs) {
     for (const tile of run.tiles) if (!tile.edges) putTogether(state, tile);
     settleLine(run, state.cascades);
   }

@@ -9,7 +9,7 @@ import type { MachineSizes } from './machineSizes.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import { roomAt, roomLoops, standLoops } from './roomLoops.ts';
 import { type SidePiece, type TileRooms, tileRooms } from './rooms.ts';
-import { type Tile, type TileGrid, outlinesIn } from './tiles.ts';
+import { type RoomLink, type Tile, type TileGrid, outlinesIn } from './tiles.ts';
 import type { TracedLoop } from './trace.ts';
 
 /*
@@ -58,34 +58,45 @@ export function findRooms(tile: Tile, machine: MachineAt): TileRooms {
   return tileRooms(tile.box, around(tile, machine), bodyOutlines(tile, machine));
 }
 
-/** Which rooms of each tile a machine gets to, by tile and room. With no entrance every room counts. */
+/**
+ * Which rooms of each tile a machine gets to: tells the tiles in which that is other than `reached` says there. With no
+ * entrance every room counts.
+ */
 export function enteredRooms(
   grid: TileGrid,
   machine: MachineAt,
   entrances: readonly EnteredAt[] | null,
-): readonly (readonly boolean[])[] {
-  const roomsOf = (tile: Tile): TileRooms => tile.rooms[machine.number] as TileRooms;
-  if (!entrances) return grid.tiles.map((tile) => roomsOf(tile).spots.map(() => true));
-  const first = new Map<Tile, number>();
-  let count = 0;
-  for (const tile of grid.tiles) {
-    first.set(tile, count);
-    count += roomsOf(tile).count;
-  }
-  const parent = Int32Array.from({ length: count }, (_, i) => i);
+  onChange: (tile: Tile, reached: readonly boolean[]) => void,
+): void {
+  const { number } = machine;
+  const countOf = (tile: Tile): number => tile.rooms[number]?.count ?? 0;
+  const first = new Int32Array(grid.tiles.length + 1);
+  for (const tile of grid.tiles) first[tile.index + 1] = (first[tile.index] as number) + countOf(tile);
+  const parent = new Int32Array(first.at(-1) as number);
+  for (let node = 0; node < parent.length; node += 1) parent[node] = node;
   const root = (node: number): number => {
     let top = node;
     while (parent[top] !== top) top = parent[top] as number;
     parent[node] = top;
     return top;
   };
-  const nodeOf = (tile: Tile, room: number): number => (first.get(tile) as number) + room;
-  const link = (a: number, b: number): void => {
-    parent[root(a)] = root(b);
-  };
-  linkNeighbours(grid, machine, (tile, room, other, otherRoom) => link(nodeOf(tile, room), nodeOf(other, otherRoom)));
-  const entered = new Set(entrances.map(({ tile, room }) => root(nodeOf(tile, room))));
-  return grid.tiles.map((tile) => roomsOf(tile).spots.map((_, room) => entered.has(root(nodeOf(tile, room)))));
+  const nodeOf = (tile: Tile, room: number): number => (first[tile.index] as number) + room;
+  for (const tile of grid.tiles)
+    for (const { room, tile: other, there } of tile.links[number] ?? [])
+      parent[root(nodeOf(tile, room))] = root(nodeOf(other, there));
+  const entered = entrances && new Set(entrances.map(({ tile, room }) => root(nodeOf(tile, room))));
+  const isEntered = (tile: Tile, room: number): boolean => !entered || entered.has(root(nodeOf(tile, room)));
+  for (const tile of grid.tiles) {
+    const count = countOf(tile);
+    const known = tile.reached[number];
+    let isSame = known?.length === count;
+    for (let room = 0; isSame && room < count; room += 1) isSame = known?.[room] === isEntered(tile, room);
+    if (!isSame)
+      onChange(
+        tile,
+        Array.from({ length: count }, (_, room) => isEntered(tile, room)),
+      );
+  }
 }
 
 export interface EnteredAt {
@@ -96,38 +107,24 @@ export interface EnteredAt {
 /** Pieces of sides that share less than this, in mm, do not hang together. */
 const HANGS_MM = 1e-7;
 
-function linkNeighbours(
-  grid: TileGrid,
-  machine: MachineAt,
-  link: (tile: Tile, room: number, other: Tile, otherRoom: number) => void,
-): void {
-  for (const tile of grid.tiles) {
-    const rooms = tile.rooms[machine.number] as TileRooms;
-    if (rooms.count === 0) continue;
-    const { minX, minY, maxX, maxY } = tile.box;
-    const right = grid.tileAt(maxX + 1, (minY + maxY) / 2);
-    const above = grid.tileAt((minX + maxX) / 2, maxY + 1);
-    if (right)
-      linkSides(rooms.right, (right.rooms[machine.number] as TileRooms).left, (a, b) => link(tile, a, right, b));
-    if (above)
-      linkSides(rooms.top, (above.rooms[machine.number] as TileRooms).bottom, (a, b) => link(tile, a, above, b));
-    for (const [room, spot] of rooms.spots.entries()) {
-      if (spot.isInTile) continue;
-      // A room in the margin only: the tile that it lies in knows what it hangs together with.
-      const home = grid.tileAt(spot.x, spot.y);
-      const there = home
-        ? roomAt(
-            around(home, machine),
-            home.box,
-            bodyOutlines(home, machine),
-            home.rooms[machine.number] as TileRooms,
-            spot.x,
-            spot.y,
-          )
-        : -1;
-      if (home && there >= 0) link(tile, room, home, there);
-    }
+/** What the rooms of a tile hang together with in the tiles to the right and above, and those of its margin wherever they lie. */
+export function roomLinks(grid: TileGrid, tile: Tile, machine: MachineAt): RoomLink[] {
+  const links: RoomLink[] = [];
+  const rooms = tile.rooms[machine.number] as TileRooms;
+  if (rooms.count === 0) return links;
+  const { minX, minY, maxX, maxY } = tile.box;
+  const right = grid.tileAt(maxX + 1, (minY + maxY) / 2);
+  const above = grid.tileAt((minX + maxX) / 2, maxY + 1);
+  const add = (room: number, other: Tile, there: number): void => void links.push({ room, tile: other, there });
+  if (right) linkSides(rooms.right, (right.rooms[machine.number] as TileRooms).left, (a, b) => add(a, right, b));
+  if (above) linkSides(rooms.top, (above.rooms[machine.number] as TileRooms).bottom, (a, b) => add(a, above, b));
+  for (const [room, spot] of rooms.spots.entries()) {
+    if (spot.isInTile) continue;
+    // A room in the margin only: the tile that it lies in knows what it hangs together with.
+    const home = roomHolding([spot.x, spot.y], machine, grid);
+    if (home) add(room, home.tile, home.room);
   }
+  return links;
 }
 
 /** Both lists run along the side in order. */

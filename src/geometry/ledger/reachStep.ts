@@ -1,7 +1,8 @@
 import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
-import { boxesMeet, grownBox } from '../box.ts';
+import { type Box, boxesMeet, grownBox } from '../box.ts';
 import { blockedEntrance, waysOf } from '../ways.ts';
 import { isNet } from './cells.ts';
+import type { Cluster } from './clusters.ts';
 import { pathFault } from './floorItems.ts';
 import { WALL_GAP } from './layers.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
@@ -14,6 +15,7 @@ import {
   facesIn,
   findRooms,
   reachIn,
+  roomLinks,
   roomsAt,
 } from './reach.ts';
 import { tileEdges } from './tileEdges.ts';
@@ -26,14 +28,20 @@ import { askAt } from './walks.ts';
  */
 export function reachStep(state: LedgerState, shape: FloorShape, stale: Stale): GeometryFault[] {
   const { entrances, faults } = usableEntrances(state, shape);
+  const isSame = stale.rooms.size === 0 && state.entrances === shape.entrances;
+  state.entrances = shape.entrances;
+  if (isSame) return faults;
+  const around = withNeighbours(state, stale.rooms);
   for (const machine of state.plan.machines) {
     for (const tile of stale.rooms) tile.rooms[machine.number] = findRooms(tile, machine);
-    const entered = enteredRooms(state.grid, machine, entrances && enteredAt(state, shape, machine, entrances));
-    for (const [i, tile] of state.grid.tiles.entries()) {
-      const reached = entered[i] ?? [];
-      const isSame = sameFlags(tile.reached[machine.number], reached);
-      if (isSame && !stale.rooms.has(tile)) continue;
+    for (const tile of around) tile.links[machine.number] = roomLinks(state.grid, tile, machine);
+    const entered = entrances && enteredAt(state, shape, machine, entrances);
+    const changed = new Set(stale.rooms);
+    enteredRooms(state.grid, machine, entered, (tile, reached) => {
       tile.reached[machine.number] = reached;
+      changed.add(tile);
+    });
+    for (const tile of changed) {
       tile.reach[machine.number] = reachIn(tile, machine);
       stale.pieces.add(tile);
     }
@@ -41,8 +49,10 @@ export function reachStep(state: LedgerState, shape: FloorShape, stale: Stale): 
   return faults;
 }
 
-function sameFlags(a: readonly boolean[] | undefined, b: readonly boolean[]): boolean {
-  return a !== undefined && a.length === b.length && a.every((flag, i) => flag === b[i]);
+/** Tiles and those around them: their links lead into each other. */
+function withNeighbours({ grid }: LedgerState, tiles: ReadonlySet<Tile>): ReadonlySet<Tile> {
+  if (tiles.size === grid.tiles.length) return tiles;
+  return new Set([...tiles].flatMap((tile) => grid.meeting(grownBox(tile.box, 1))));
 }
 
 type Entrance = FloorShape['entrances'][number];
@@ -56,7 +66,7 @@ function usableEntrances(
   const entrances = shape.entrances.filter((entrance) => {
     const bad = pathFault([entrance.at, [0, 0]]);
     if (bad) faults.push({ record: entrance.id, ...bad });
-    else if (!isOnFloor(state, moved(entrance.at, state.memory.origin)))
+    else if (!isOnFloor(state, moved(entrance.at, state.origin)))
       faults.push({ record: entrance.id, code: 'entranceOutsideSlab', at: entrance.at });
     else return true;
     return false;
@@ -89,20 +99,24 @@ function enteredAt(
   entrances: readonly Entrance[],
 ): EnteredAt[] {
   const ways = waysOf(shape);
-  const clusters = [...state.bands.keys()];
   return entrances.flatMap((entrance) => {
     if (blockedEntrance(entrance, machine.shape, ways)) return [];
-    const at = moved(entrance.at, state.memory.origin);
+    const at = moved(entrance.at, state.origin);
     const here = grownBox({ minX: at[0], minY: at[1], maxX: at[0], maxY: at[1] }, ON_EDGE_MM);
-    const nearby = clusters.filter((cluster) => cluster.items.some((item) => boxesMeet(here, item.box)));
-    const runEdges = nearby.flatMap((cluster) => cluster.faces.runEdges);
+    const runEdges = clustersNear(state, here).flatMap((cluster) => cluster.faces.runEdges);
     return roomsAt(at, machine, state.grid, runEdges, (box) =>
       facesIn(
-        clusters
-          .filter((cluster) => cluster.items.some((item) => boxesMeet(box, item.box)))
-          .flatMap((cluster) => cluster.faces.chains.flatMap((chain) => chain.faces)),
+        clustersNear(state, box).flatMap((cluster) => cluster.faces.chains.flatMap((chain) => chain.faces)),
         box,
       ),
     );
   });
+}
+
+function clustersNear(state: LedgerState, box: Box): Cluster[] {
+  const items = state.grid.meeting(box).flatMap((tile) => tile.slots.get('hard') ?? []);
+  const near = items
+    .flatMap(({ owner }) => state.itemsByNumber.get(owner) ?? [])
+    .filter((item) => boxesMeet(item.box, box));
+  return [...new Set(near.flatMap((item) => state.clusterOf.get(item) ?? []))];
 }

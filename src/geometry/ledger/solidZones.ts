@@ -2,6 +2,7 @@ import { type FloorShape, type Point, REST } from '../floorShape.ts';
 import { distance } from '../point.ts';
 import { corner } from '../ring.ts';
 import { layersOf } from './cells.ts';
+import { present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
 import type { LedgerState } from './ledgerState.ts';
 import { homeOf } from './place.ts';
@@ -9,10 +10,10 @@ import { shareInBox, walk } from './walks.ts';
 
 /** Solids by the id of the zone that holds the larger part of their outline. */
 export function solidsByZone(state: LedgerState, shape: FloorShape): ReadonlyMap<string, readonly string[]> {
-  const idOf = new Map(state.items.zones.map((zone) => [zone.number, zone.id]));
+  const idOf = new Map(present(state.items.zones).map((zone) => [zone.number, zone.id]));
   const solids = new Map<string, string[]>();
   for (const { id, ring } of shape.solids) {
-    const zone = idOf.get(zoneAround(state, movedRing(ring, state.memory.origin))) ?? REST;
+    const zone = idOf.get(zoneAround(state, movedRing(ring, state.origin))) ?? REST;
     const list = solids.get(zone);
     if (list) list.push(id);
     else solids.set(zone, [id]);

@@ -11,8 +11,8 @@ import { waysOf } from '../ways.ts';
 import { partKey, ALL_TIGHT } from './partOutlines.ts';
 import { TIGHT } from './cells.ts';
 import { NO_ZONE } from './place.ts';
+import { present } from './floorItems.ts';
 import type { LedgerState } from './ledgerState.ts';
-import { clustersInOrder } from './zoneSums.ts';
 
 /*
  * Hand floor piece by piece, each with its reason.
@@ -55,11 +55,11 @@ export function tightPieces(
     reasons.set(found, reason);
     return reason;
   };
-  const zones = [NO_ZONE, ...state.items.zones.map((zone) => zone.number)];
+  const zones = [NO_ZONE, ...present(state.items.zones).map((zone) => zone.number)];
   return new Map(
     zones.map((zone) => {
       const cascade = zone === NO_ZONE ? state.cascades.ofRest : (state.cascades.ofZone.get(zone) ?? -1);
-      const id = state.items.zones.find((item) => item.number === zone)?.id ?? 'rest';
+      const id = present(state.items.zones).find((item) => item.number === zone)?.id ?? 'rest';
       const pieces = (outlines.get(partKey(zone, TIGHT)) ?? [])
         .filter((polygon) => !isSliver(polygon))
         .map((polygon): TightPiece => {
@@ -84,8 +84,8 @@ function reasonFinder(
   shape: FloorShape,
   outlines: ReadonlyMap<string, Region>,
 ): (polygon: readonly Ring[], sequence: readonly number[]) => Reason {
-  const { origin } = state.memory;
-  const faces = clustersInOrder(state).flatMap((cluster) => cluster.faces.chains.flatMap((chain) => chain.faces));
+  const { origin } = state;
+  const faces = state.clusters.flatMap((cluster) => cluster.faces.chains.flatMap((chain) => chain.faces));
   const moved = origin[0] === 0 && origin[1] === 0 ? faces : faces.map((face) => movedFace(face, origin));
   const faceIndex = boxIndex(moved.map((face) => boxOf([face.a, face.b])));
   const spots = unreachedSpots(state);
@@ -140,7 +140,7 @@ function isField(key: string): boolean {
 
 /** Places where a machine could stand but that it does not get to. */
 export function unreachedSpots(state: LedgerState): { readonly at: Point; readonly of: number }[] {
-  const [x, y] = state.memory.origin;
+  const [x, y] = state.origin;
   return state.plan.machines.flatMap((machine) =>
     state.grid.tiles.flatMap((tile) =>
       (tile.rooms[machine.number]?.spots ?? []).flatMap((spot, room) =>

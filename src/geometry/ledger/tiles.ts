@@ -1,10 +1,8 @@
-import type { Box } from '../box.ts';
-import type { Edge } from './edge.ts';
+import { type Box, boxesMeet, grownBox } from '../box.ts';
+import { changedBoxes, looksSame } from './changed.ts';
 import type { Outline } from './outline.ts';
 import type { TileEdges } from './tileEdges.ts';
 import type { Cell } from './cells.ts';
-import type { Edging } from './edging.ts';
-import type { LineRun } from './lineRuns.ts';
 import type { TileRooms } from './rooms.ts';
 import type { TracedLoop } from './trace.ts';
 
@@ -18,6 +16,8 @@ import type { TracedLoop } from './trace.ts';
 export interface Tile {
   readonly column: number;
   readonly row: number;
+  /** Its place among the tiles of the grid. */
+  readonly index: number;
   readonly box: Box;
   /** Outlines by what they are for; groups in the order of their owners. */
   readonly slots: Map<string, Group[]>;
@@ -25,16 +25,23 @@ export interface Tile {
   readonly rooms: TileRooms[];
   readonly reached: (readonly boolean[])[];
   readonly reach: (Outline | null)[];
+  /** Rooms here that are one with a room of the tile to the right or above, by machine: room, tile, room there. */
+  readonly links: (readonly RoomLink[])[];
   /** What the ledger sweeps, kept for lines that are walked later. */
   edges: TileEdges | null;
   cells: readonly Cell[];
+  /** The number of each cell among those of the whole floor. */
+  cellNumbers: readonly number[];
   /** Every face near the tile has its strip, so that the whole band is strip; by cascade. */
   isEdged: readonly boolean[];
   /** Outlines of the parts in the tile; null until somebody asks. */
   traces: ReadonlyMap<string, readonly TracedLoop[]> | null;
-  /** Faces and lines that come through. */
-  readonly edgings: Set<Edging>;
-  readonly lines: Set<LineRun>;
+}
+
+export interface RoomLink {
+  readonly room: number;
+  readonly tile: Tile;
+  readonly there: number;
 }
 
 export interface Group {
@@ -44,6 +51,8 @@ export interface Group {
 
 export interface TileGrid {
   readonly tiles: readonly Tile[];
+  /** First column and row, and how many of each. */
+  readonly span: readonly number[];
   tileAt(x: number, y: number): Tile | null;
   /** Tiles that a box touches. */
   meeting(box: Box): readonly Tile[];
@@ -54,20 +63,36 @@ const TILE_MM = 6500;
 /** Off every grid that people draw on, so that no drawn edge lies along the side of a tile. */
 const OFFSET_MM = 0.123_456_789;
 
+/** Number of the column, or the row, that a coordinate lies in. */
+function columnOf(x: number): number {
+  return Math.floor((x - OFFSET_MM) / TILE_MM);
+}
+
+/** The first column and row of a box, and how many there are of each. */
+function spanOf(box: Box): readonly [column: number, row: number, columns: number, rows: number] {
+  const [column, row] = [columnOf(box.minX), columnOf(box.minY)];
+  return [column, row, columnOf(box.maxX) - column + 1, columnOf(box.maxY) - row + 1];
+}
+
+/** True when a grid has just the tiles that a box needs. */
+export function coversBox(grid: TileGrid, box: Box): boolean {
+  const span = spanOf(box);
+  return grid.span.every((number, i) => number === span[i]);
+}
+
 export function tileGrid(box: Box): TileGrid {
-  const columnOf = (x: number): number => Math.floor((x - OFFSET_MM) / TILE_MM);
-  const firstColumn = columnOf(box.minX);
-  const firstRow = columnOf(box.minY);
-  const columns = columnOf(box.maxX) - firstColumn + 1;
-  const rows = columnOf(box.maxY) - firstRow + 1;
+  const span = spanOf(box);
+  const [firstColumn, firstRow, columns, rows] = span;
   const tiles: Tile[] = [];
   for (let row = 0; row < rows; row += 1)
-    for (let column = 0; column < columns; column += 1) tiles.push(newTile(firstColumn + column, firstRow + row));
+    for (let column = 0; column < columns; column += 1)
+      tiles.push(newTile(firstColumn + column, firstRow + row, tiles.length));
 
   const clampColumn = (x: number): number => Math.min(columns - 1, Math.max(0, columnOf(x) - firstColumn));
   const clampRow = (y: number): number => Math.min(rows - 1, Math.max(0, columnOf(y) - firstRow));
   return {
     tiles,
+    span,
     tileAt(x, y) {
       const [column, row] = [columnOf(x) - firstColumn, columnOf(y) - firstRow];
       return column < 0 || row < 0 || column >= columns || row >= rows ? null : (tiles[row * columns + column] ?? null);
@@ -84,22 +109,23 @@ export function tileGrid(box: Box): TileGrid {
   };
 }
 
-function newTile(column: number, row: number): Tile {
+function newTile(column: number, row: number, index: number): Tile {
   const at = (n: number): number => n * TILE_MM + OFFSET_MM;
   return {
     column,
     row,
+    index,
     box: { minX: at(column), minY: at(row), maxX: at(column + 1), maxY: at(row + 1) },
     slots: new Map(),
     rooms: [],
     reached: [],
     reach: [],
+    links: [],
     edges: null,
     cells: [],
+    cellNumbers: [],
     isEdged: [],
     traces: null,
-    edgings: new Set(),
-    lines: new Set(),
   };
 }
 
@@ -108,7 +134,10 @@ export function outlinesIn(tile: Tile, slot: string): readonly Outline[] {
   return (tile.slots.get(slot) ?? []).flatMap((group) => group.outlines);
 }
 
-/** Puts the outlines of an owner into a slot of the tiles that they reach into, in place of what it had there. Answers the box in which something changed. */
+/**
+ * Puts the outlines of an owner into a slot of the tiles that they reach into, in place of what it had there. Answers
+ * the tiles in which that changes anything, with a margin around each.
+ */
 export function replaceGroup(
   grid: TileGrid,
   slot: string,
@@ -116,24 +145,29 @@ export function replaceGroup(
   before: readonly Outline[],
   after: readonly Outline[],
   marginMm: number,
-): Box[] {
-  const perTile = new Map<Tile, Outline[]>();
-  for (const outline of after) {
-    for (const tile of grid.meeting(grown(outline.box, marginMm))) {
-      const list = perTile.get(tile);
-      if (list) list.push(outline);
-      else perTile.set(tile, [outline]);
-    }
-  }
-  for (const outline of before)
-    for (const tile of grid.meeting(grown(outline.box, marginMm)))
-      if (!perTile.has(tile)) setGroup(tile, slot, owner, []);
-  for (const [tile, outlines] of perTile) setGroup(tile, slot, owner, outlines);
-  return changedBoxes(before, after);
+): Tile[] {
+  const now = byTile(grid, after, marginMm);
+  const was = byTile(grid, before, marginMm);
+  const boxes = changedBoxes(before, after);
+  for (const [tile] of was) if (!now.has(tile)) setGroup(tile, slot, owner, []);
+  for (const [tile, outlines] of now) setGroup(tile, slot, owner, outlines);
+  return [...new Set([...was.keys(), ...now.keys()])].filter((tile) => {
+    const around = grownBox(tile.box, marginMm);
+    if (!boxes.some((box) => boxesMeet(box, around))) return false;
+    return !looksSame(around, was.get(tile) ?? [], now.get(tile) ?? []);
+  });
 }
 
-function grown({ minX, minY, maxX, maxY }: Box, by: number): Box {
-  return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by };
+function byTile(grid: TileGrid, outlines: readonly Outline[], marginMm: number): Map<Tile, Outline[]> {
+  const tiles = new Map<Tile, Outline[]>();
+  for (const outline of outlines) {
+    for (const tile of grid.meeting(grownBox(outline.box, marginMm))) {
+      const list = tiles.get(tile);
+      if (list) list.push(outline);
+      else tiles.set(tile, [outline]);
+    }
+  }
+  return tiles;
 }
 
 function setGroup(tile: Tile, slot: string, owner: number, outlines: readonly Outline[]): void {
@@ -147,47 +181,4 @@ function setGroup(tile: Tile, slot: string, owner: number, outlines: readonly Ou
   }
   groups.splice(at, isKnown ? 1 : 0, { owner, outlines });
   tile.slots.set(slot, groups);
-}
-
-/** Boxes in which two lists of outlines differ: of one outline redrawn only the edges that moved, for nothing changes elsewhere. */
-function changedBoxes(before: readonly Outline[], after: readonly Outline[]): Box[] {
-  if (before.length === 0) return after.map((outline) => outline.box);
-  if (before.length === 1 && after.length === 1) {
-    const changed = changedEdges(before[0] as Outline, after[0] as Outline);
-    return changed.length > 0 ? [boxOfEdges(changed)] : [];
-  }
-  const known = new Map(before.map((outline) => [keyOf(outline), outline]));
-  const boxes: Box[] = [];
-  for (const outline of after) {
-    const key = keyOf(outline);
-    if (known.has(key)) known.delete(key);
-    else boxes.push(outline.box);
-  }
-  return [...boxes, ...[...known.values()].map((outline) => outline.box)];
-}
-
-function changedEdges(before: Outline, after: Outline): Edge[] {
-  if (before.item !== after.item || before.layer !== after.layer) return [...before.edges, ...after.edges];
-  const known = new Map(before.edges.map((edge) => [edgeKey(edge), edge]));
-  const fresh = after.edges.filter((edge) => !known.delete(edgeKey(edge)));
-  return [...known.values(), ...fresh];
-}
-
-function edgeKey({ x0, y0, x1, y1, arc, up }: Edge): string {
-  return `${x0} ${y0} ${x1} ${y1} ${arc ? arc.radius : 0} ${up}`;
-}
-
-function keyOf(outline: Outline): string {
-  return `${outline.layer} ${outline.item} ${outline.edges.map(edgeKey).join('|')}`;
-}
-
-function boxOfEdges(edges: readonly Edge[]): Box {
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { x0, y0, x1, y1 } of edges) {
-    minX = Math.min(minX, x0, x1);
-    maxX = Math.max(maxX, x0, x1);
-    minY = Math.min(minY, y0);
-    maxY = Math.max(maxY, y1);
-  }
-  return { minX, minY, maxX, maxY };
 }

@@ -1,9 +1,13 @@
 import type { FaceMetres, FindingParts, FloorShape, LineParts } from '../floorShape.ts';
 import { REST } from '../floorShape.ts';
+import { addAreas } from './areaSums.ts';
 import { LAP, NET, STRIP, TIGHT } from './cells.ts';
 import { NO_ZONE } from './place.ts';
 import { type FaceTally, emptyTally } from './faceTally.ts';
-import type { LedgerState } from './ledgerState.ts';
+import { present } from './floorItems.ts';
+import type { LedgerState, Stale } from './ledgerState.ts';
+import type { LineLength } from './lineRuns.ts';
+import type { KnownCell, LineInZone } from './sumsMemory.ts';
 
 /*
  * The cells of all tiles added up by zone. Tiles are taken in one order, always the same.
@@ -29,111 +33,118 @@ export interface ZoneSums {
   readonly findingParts: readonly FindingParts[];
 }
 
-/** The areas of a zone before anything is derived: by finding set and part. */
-interface Areas {
-  readonly byKey: Map<string, { readonly findings: readonly number[]; readonly part: number; areaMm2: number }>;
-}
-
-/** Sums of each zone, and of the rest (zone number NO_ZONE). Areas in m2, lengths in m. */
-export function zoneSums(state: LedgerState, shape: FloorShape): ZoneSums[] {
-  const areas = areasByZone(state);
-  const lines = linesByZone(state);
-  const faces = facesByZone(state);
-  const findingIds = new Map(state.items.findings.map((item) => [item.number, item.id]));
+/** Sums of each zone, and of the rest (zone number NO_ZONE). Zones in which nothing changed are those of last time. */
+export function zoneSums(state: LedgerState, shape: FloorShape, stale: Stale): ZoneSums[] {
+  const { sums } = state;
+  const { findings } = state.items;
+  for (const item of findings.gone) sums.findingIds.delete(item.number);
+  for (const item of findings.fresh) sums.findingIds.set(item.number, item.id);
+  const changed = addAreas(state, stale);
+  addLines(state, stale, changed);
+  addFaces(state, stale, changed);
+  const machineOf = new Map(shape.zones.map((zone) => [zone.id, zone.machine]));
   const sheets = [
-    ...state.items.zones.map((item) => ({
-      number: item.number,
-      id: item.id,
-      machine: shape.zones.find((zone) => zone.id === item.id)?.machine ?? null,
-    })),
+    ...present(state.items.zones).map(({ number, id }) => ({ number, id, machine: machineOf.get(id) ?? null })),
     { number: NO_ZONE, id: REST, machine: shape.restMachine },
   ];
-  return sheets.map(({ number, id, machine }) => {
-    const cascade = number === NO_ZONE ? state.cascades.ofRest : (state.cascades.ofZone.get(number) ?? -1);
-    const cells = [...(areas.get(number)?.byKey.values() ?? [])];
-    const sum = (isIt: (part: number) => boolean): number =>
-      cells.reduce((total, cell) => (isIt(cell.part) ? total + cell.areaMm2 : total), 0) / 1e6;
-    const machines = state.cascades.machinesOf[cascade] ?? [];
-    const tally = faces.get(number) ?? emptyTally();
-    return {
-      number,
-      id,
-      machine: cascade < 0 ? null : machine,
-      netM2: sum((part) => part === NET),
-      fieldM2: sum((part) => part < STRIP),
-      stripM2: sum((part) => part === STRIP || part === LAP),
-      tightM2: sum((part) => part === TIGHT),
-      lapM2: sum((part) => part === LAP),
-      fields: machines.map((machineNumber, k) => ({
-        machine: state.plan.machines[machineNumber]?.shape.id ?? '',
-        areaM2: sum((part) => part === k),
-      })),
-      faces: tally.metres,
-      hiddenFaces: tally.hidden,
-      innerCorners: tally.innerCorners,
-      outerCorners: tally.outerCorners,
-      ...lineSums(lines.get(number)),
-      ...findingSums(cells, findingIds),
-    };
+  return sheets.map((sheet) => {
+    const known = sums.zones.get(sheet.number);
+    const cascade = cascadeOf(state, sheet.number);
+    const isSame = known?.id === sheet.id && known.machine === (cascade < 0 ? null : sheet.machine);
+    if (known && isSame && !changed.has(sheet.number)) return known;
+    const zone = sumZone(state, sheet, cascade);
+    sums.zones.set(sheet.number, zone);
+    return zone;
   });
 }
 
-function areasByZone(state: LedgerState): Map<number, Areas> {
-  const zones = new Map<number, Areas>();
-  for (const tile of state.grid.tiles) {
-    for (const { zone, findings, part, areaMm2 } of tile.cells) {
-      let areas = zones.get(zone);
-      if (!areas) zones.set(zone, (areas = { byKey: new Map() }));
-      const key = findings.length === 0 ? `${part}` : `${part} ${findings.join()}`;
-      const cell = areas.byKey.get(key);
-      if (cell) cell.areaMm2 += areaMm2;
-      else areas.byKey.set(key, { findings, part, areaMm2 });
-    }
-  }
-  return zones;
+function cascadeOf({ cascades }: LedgerState, zone: number): number {
+  return zone === NO_ZONE ? cascades.ofRest : (cascades.ofZone.get(zone) ?? -1);
 }
 
-function linesByZone(state: LedgerState): Map<number, Map<string, Map<number, number>>> {
-  const zones = new Map<number, Map<string, Map<number, number>>>();
-  for (const line of state.items.lines) {
-    for (const { zone, part, metres } of state.runOf.get(line)?.lengths ?? []) {
-      let ids = zones.get(zone);
-      if (!ids) zones.set(zone, (ids = new Map()));
-      let parts = ids.get(line.id);
-      if (!parts) ids.set(line.id, (parts = new Map()));
-      parts.set(part, (parts.get(part) ?? 0) + metres);
-    }
-  }
-  return zones;
+interface Sheet {
+  readonly number: number;
+  readonly id: string;
+  readonly machine: string | null;
 }
 
-function lineSums(ids: Map<string, Map<number, number>> | undefined) {
-  const lengthM: Record<string, number> = {};
-  const lineParts: Record<string, LineParts> = {};
-  for (const [id, parts] of ids ?? []) {
-    let [fieldM, stripM, tightM] = [0, 0, 0];
-    for (const [part, metres] of parts) {
-      if (part === TIGHT) tightM += metres;
-      else if (part >= STRIP) stripM += metres;
-      else fieldM += metres;
-    }
-    lineParts[id] = { fieldM, stripM, tightM };
-    lengthM[id] = fieldM + stripM + tightM;
-  }
-  return { lengthM, lineParts };
-}
-
-interface AreaCell {
-  readonly findings: readonly number[];
-  readonly part: number;
+interface AreaCell extends KnownCell {
   readonly areaMm2: number;
+}
+
+function sumZone(state: LedgerState, { number, id, machine }: Sheet, cascade: number): ZoneSums {
+  const { sums } = state;
+  const cells = (sums.cellsOfZone.get(number) ?? []).map((cell): AreaCell => ({
+    ...(sums.cells[cell] as KnownCell),
+    areaMm2: sums.areas[cell] ?? 0,
+  }));
+  const sum = (isIt: (part: number) => boolean): number =>
+    cells.reduce((total, cell) => (isIt(cell.part) ? total + cell.areaMm2 : total), 0) / 1e6;
+  const tally = sums.faces.get(number) ?? emptyTally();
+  return {
+    number,
+    id,
+    machine: cascade < 0 ? null : machine,
+    netM2: sum((part) => part === NET),
+    fieldM2: sum((part) => part < STRIP),
+    stripM2: sum((part) => part === STRIP || part === LAP),
+    tightM2: sum((part) => part === TIGHT),
+    lapM2: sum((part) => part === LAP),
+    fields: (state.cascades.machinesOf[cascade] ?? []).map((machineNumber, k) => ({
+      machine: state.plan.machines[machineNumber]?.shape.id ?? '',
+      areaM2: sum((part) => part === k),
+    })),
+    faces: tally.metres,
+    hiddenFaces: tally.hidden,
+    innerCorners: tally.innerCorners,
+    outerCorners: tally.outerCorners,
+    ...lineSums(sums.lines.get(number)),
+    ...findingSums(cells, sums.findingIds),
+  };
+}
+
+/** Puts the metres of lines that changed under their zones. */
+function addLines({ sums }: LedgerState, { runs, goneRuns }: Stale, changed: Set<number>): void {
+  for (const run of [...goneRuns, ...runs]) {
+    for (const [zone, lines] of sums.lines) if (lines.delete(run.line.number)) changed.add(zone);
+    sums.offLines.delete(run.line.number);
+  }
+  for (const { line, lengths } of runs) {
+    if (lengths.length === 0) sums.offLines.set(line.number, { id: line.id, at: line.path[0] ?? null });
+    for (const zone of new Set(lengths.map((length) => length.zone))) {
+      const lines = sums.lines.get(zone) ?? new Map<number, LineInZone>();
+      sums.lines.set(zone, lines);
+      lines.set(line.number, { id: line.id, parts: lineParts(lengths.filter((length) => length.zone === zone)) });
+      changed.add(zone);
+    }
+  }
+}
+
+function lineParts(lengths: readonly LineLength[]): LineParts {
+  let [fieldM, stripM, tightM] = [0, 0, 0];
+  for (const { part, metres } of lengths) {
+    if (part === TIGHT) tightM += metres;
+    else if (part >= STRIP) stripM += metres;
+    else fieldM += metres;
+  }
+  return { fieldM, stripM, tightM };
+}
+
+function lineSums(lines: ReadonlyMap<number, LineInZone> | undefined) {
+  const lengthM: Record<string, number> = {};
+  const parts: Record<string, LineParts> = {};
+  for (const [, { id, parts: own }] of [...(lines ?? [])].toSorted(([a], [b]) => a - b)) {
+    parts[id] = own;
+    lengthM[id] = own.fieldM + own.stripM + own.tightM;
+  }
+  return { lengthM, lineParts: parts };
 }
 
 function findingSums(cells: readonly AreaCell[], idOf: ReadonlyMap<number, string>) {
   const findingM2: Record<string, number> = {};
   const sets = new Map<string, { findings: string[]; fieldM2: number; stripM2: number; tightM2: number }>();
   for (const { findings, part, areaMm2 } of cells) {
-    if (findings.length === 0 || part === NET) continue;
+    if (findings.length === 0 || part === NET || areaMm2 === 0) continue;
     const ids = findings.flatMap((number) => idOf.get(number) ?? []);
     const key = ids.join(' ');
     const set = sets.get(key) ?? { findings: ids, fieldM2: 0, stripM2: 0, tightM2: 0 };
@@ -144,16 +155,22 @@ function findingSums(cells: readonly AreaCell[], idOf: ReadonlyMap<number, strin
   return { findingM2, findingParts: [...sets.values()] };
 }
 
-function facesByZone(state: LedgerState): Map<number, FaceTally> {
-  const zones = new Map<number, FaceTally>();
-  for (const cluster of clustersInOrder(state)) {
-    for (const [zone, tally] of state.tallyOf.get(cluster) ?? []) {
-      const sum = zones.get(zone) ?? emptyTally();
-      zones.set(zone, sum);
-      addTally(sum, tally);
+/** Adds up the faces again in zones where some changed, and tells the zones whose sums are other ones. */
+function addFaces({ sums, clusters, tallyOf }: LedgerState, { faceZones }: Stale, changed: Set<number>): void {
+  if (faceZones.size === 0) return;
+  const zones = new Map(Array.from(faceZones, (zone) => [zone, emptyTally()]));
+  for (const cluster of clusters) {
+    const tallies = tallyOf.get(cluster);
+    if (!tallies) continue;
+    for (const [zone, tally] of tallies) {
+      const sum = zones.get(zone);
+      if (sum) addTally(sum, tally);
     }
   }
-  return zones;
+  for (const [zone, tally] of zones) {
+    if (!isSameTally(tally, sums.faces.get(zone))) changed.add(zone);
+    sums.faces.set(zone, tally);
+  }
 }
 
 const KINDS = ['wall', 'obstruction', 'drop', 'stop'] as const;
@@ -168,7 +185,11 @@ function addTally(sum: FaceTally, tally: FaceTally): void {
   sum.outerCorners += tally.outerCorners;
 }
 
-/** Clusters by owner: the order in which a fresh floor has them. */
-export function clustersInOrder(state: LedgerState) {
-  return [...state.bands.keys()].toSorted((a, b) => a.owner - b.owner);
+function isSameTally(a: FaceTally, b: FaceTally | undefined): boolean {
+  if (!b) return false;
+  return (
+    KINDS.every((kind) => a.metres[kind] === b.metres[kind] && a.hidden[kind] === b.hidden[kind]) &&
+    a.innerCorners === b.innerCorners &&
+    a.outerCorners === b.outerCorners
+  );
 }

@@ -1,0 +1,53 @@
+import type { LineParts, Point } from '../floorShape.ts';
+import type { FaceTally } from './faceTally.ts';
+import type { ZoneSums } from './zoneSums.ts';
+
+/** Sums that go on from one measure to the next: what did not change is not added up again. */
+export interface SumsMemory {
+  /** A number for each cell that any tile ever had, by zone, part and findings. */
+  readonly cellNumbers: Map<string, number>;
+  readonly cells: KnownCell[];
+  /** Numbers of the cells of a zone, by part and findings: always added up in one order. */
+  readonly cellsOfZone: Map<number, number[]>;
+  /** Area of each cell, in mm2, over all tiles. */
+  areas: Float64Array;
+  /** Lines of each zone by line number. */
+  readonly lines: Map<number, Map<number, LineInZone>>;
+  readonly findingIds: Map<number, string>;
+  readonly faces: Map<number, FaceTally>;
+  readonly zones: Map<number, ZoneSums>;
+  deductedM2: Readonly<Record<string, number>>;
+  /** True when a finding came to lie on the floor in some part of a zone, or left it. */
+  isFindingMoved: boolean;
+  offFindings: readonly { readonly id: string; readonly at: Point | null }[];
+  /** Lines that lie off the floor altogether. */
+  readonly offLines: Map<number, { readonly id: string; readonly at: Point | null }>;
+}
+
+export interface LineInZone {
+  readonly id: string;
+  readonly parts: LineParts;
+}
+
+export interface KnownCell {
+  readonly zone: number;
+  readonly findings: readonly number[];
+  readonly part: number;
+}
+
+export function sumsMemory(): SumsMemory {
+  return {
+    cellNumbers: new Map(),
+    cells: [],
+    cellsOfZone: new Map(),
+    areas: new Float64Array(0),
+    lines: new Map(),
+    findingIds: new Map(),
+    faces: new Map(),
+    zones: new Map(),
+    deductedM2: {},
+    isFindingMoved: false,
+    offFindings: [],
+    offLines: new Map(),
+  };
+}
