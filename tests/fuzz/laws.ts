@@ -1,7 +1,7 @@
 import type { FloorShape } from '../../src/geometry/floorShape.ts';
 import type { Numbers, ZoneNumbers } from './engine.ts';
 import { recordsOf } from './plan.ts';
-import { FACE_M, FACE_SHARE, LENGTH_SHARE, NOTHING_M, NOTHING_M2, SUM_SHARE } from './tolerances.ts';
+import { FACE_M, FACE_SHARE, LENGTH_SHARE, LINE_M, NOTHING_M, NOTHING_M2, SUM_SHARE } from './tolerances.ts';
 
 /** What must hold of any one answer. Each law answers what is wrong, in words, or null. */
 type Law = (measure: Numbers, shape: FloorShape) => string | null;
@@ -243,7 +243,7 @@ function recordDifference(what: string, a: ByName, b: ByName, slack: number): st
 
 function lengthDifference(what: string, a: ByName, b: ByName): string | null {
   const longest = Math.max(0, ...Object.values(a));
-  return recordDifference(what, a, b, LENGTH_SHARE * longest + NOTHING_M);
+  return recordDifference(what, a, b, LENGTH_SHARE * longest + LINE_M);
 }
 
 function facesDifference(what: string, a: ByName, b: ByName): string | null {

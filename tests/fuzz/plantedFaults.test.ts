@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { FloorMeasure, FloorShape, ZoneMeasure } from '../../src/geometry/floorShape.ts';
+import { LAP, NET, STRIP, TIGHT } from '../../src/geometry/ledger/cells.ts';
 import { column, floorOf, machine, rectangle, slab, zoneNamed } from '../support/floors.ts';
 import { diceOf } from './dice.ts';
-import { outlined } from './engine.ts';
-import { brokenLaws, difference, partsFault, partsOfFloor } from './laws.ts';
+import { freshMemory, measured, outlined } from './engine.ts';
+import { type Parts, brokenLaws, difference, partsFault, partsOfFloor, sum } from './laws.ts';
 import { sampledFaults } from './sampler.ts';
 import { SAME_SHARE, SUM_SHARE } from './tolerances.ts';
 import { loadJury, oracleVerdict, plainOf } from './oracleVotes.ts';
@@ -49,6 +50,28 @@ describe('the partition law is red', () => {
     const least = Math.min(...RIGHT.zones.flatMap((zone) => zone.tight.map((piece) => piece.areaM2)));
     expect(least).toBeGreaterThan(0);
     expect(partsFault({ ...parts, tightM2: parts.tightM2 - least }, least / 2)).not.toBeNull();
+  });
+  it('when one cell of one tile is dropped from the sum, however small', () => {
+    const memory = freshMemory();
+    measured(SHAPE, memory);
+    const cells = memory.state?.grid.tiles.flatMap((tile) => tile.cells) ?? [];
+    const summed = (list: typeof cells): Parts => {
+      const m2 = (isIt: (part: number) => boolean): number =>
+        sum(list, ({ part, areaMm2 }) => (isIt(part) ? areaMm2 / 1e6 : 0));
+      return {
+        netM2: m2((part) => part === NET),
+        fieldM2: m2((part) => part < STRIP),
+        stripM2: m2((part) => part === STRIP || part === LAP),
+        tightM2: m2((part) => part === TIGHT),
+      };
+    };
+    expect(partsFault(summed(cells), slackM2)).toBeNull();
+    const tight = cells.filter(({ part }) => part === TIGHT);
+    expect(tight.length).toBeGreaterThan(3);
+    for (const dropped of cells) {
+      const rest = cells.filter((cell) => cell !== dropped);
+      expect(partsFault(summed(rest), slackM2), `${dropped.areaMm2} mm2 of part ${dropped.part}`).not.toBeNull();
+    }
   });
   it('when a part is off by twice the slack, is no number or is negative', () => {
     expect(partsFault({ ...parts, stripM2: parts.stripM2 + 2 * slackM2 }, slackM2)).not.toBeNull();

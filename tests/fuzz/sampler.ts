@@ -10,6 +10,7 @@ import {
 } from '../../src/geometry/floorShape.ts';
 import { type DirectFace, bodiesOf, directFaces, distanceTo, netAt } from './directFaces.ts';
 import type { Dice } from './dice.ts';
+import { hasHairs } from './hairs.ts';
 import { windingOf, withoutRefused } from './slowAreas.ts';
 
 /*
@@ -30,7 +31,7 @@ const HAIR_SHARE = 0.002;
 /** Wrong points of an answer, in words. Outlines are asked for. */
 export function sampledFaults(given: FloorShape, measure: FloorMeasure, dice: Dice, count: number): string[] {
   const shape = withoutRefused(given, measure.faults);
-  const faces = directFaces(shape);
+  const faces = hasHairs(shape) ? null : directFaces(shape);
   const edges = [...bodiesOf(shape), ...shape.zones.map(({ ring }) => ring)].flatMap(edgesOf);
   const box = boxOf(shape.slabs.flatMap(({ ring }) => ring));
   if (!box) return [];
@@ -44,7 +45,12 @@ export function sampledFaults(given: FloorShape, measure: FloorMeasure, dice: Di
   return faults;
 }
 
-function pointFault(at: Point, shape: FloorShape, faces: readonly DirectFace[], measure: FloorMeasure): string | null {
+function pointFault(
+  at: Point,
+  shape: FloorShape,
+  faces: readonly DirectFace[] | null,
+  measure: FloorMeasure,
+): string | null {
   const found = measure.zones.flatMap((zone) => partsAt(zone, at).map((part) => `${zone.id} ${part}`));
   if (!netAt(shape, at)) return found.length === 0 ? null : `no floor, yet ${found.join(', ')}`;
   const zone = shape.zones.findLast(({ ring }) => windingOf(ring, at) !== 0);
@@ -52,6 +58,7 @@ function pointFault(at: Point, shape: FloorShape, faces: readonly DirectFace[], 
   if (found.length !== 1) return `floor of ${id}, in ${found.length} parts: ${found.join(', ')}`;
   const part = (['field', 'strip', 'tight'] as const).find((one) => found[0] === `${id} ${one}`);
   if (!part) return `floor of ${id}, yet ${found[0]}`;
+  if (!faces) return null;
   const answer = measure.zones.find((one) => one.id === id);
   // An engine that does not answer the fields of a cascade works with the first machine alone.
   const followers = answer?.fields ? (zone ? zone.followedBy : shape.restFollowedBy) : [];

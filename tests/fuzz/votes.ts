@@ -6,9 +6,11 @@ import { apart, slackOf, sum } from './laws.ts';
 import { type Jury, oracleVerdict } from './oracleVotes.ts';
 import { sampledFaults } from './sampler.ts';
 import { type SlowAreas, slowAreas } from './slowAreas.ts';
-import { LENGTH_SHARE, NOTHING_M, ORACLE_SHARE, OUTLINE_SHARE } from './tolerances.ts';
+import { LENGTH_SHARE, ORACLE_SHARE, OUTLINE_SHARE } from './tolerances.ts';
 
 const POINTS = 40;
+/** What is near enough to the edge of the floor to lie on it is told by a rounding, m. */
+const ROUNDING_M = 1e-6;
 
 export interface Votes {
   readonly broken: readonly { readonly law: string; readonly what: string }[];
@@ -43,7 +45,7 @@ export function slowFaults(slow: SlowAreas, measure: Numbers): string[] {
   }
   for (const [id, [least, most]] of Object.entries(slow.linesM)) {
     const length = sum(measure.zones, (zone) => zone.lengthM[id] ?? 0);
-    const slack = LENGTH_SHARE * most + NOTHING_M;
+    const slack = LENGTH_SHARE * most + ROUNDING_M;
     if (length < least - slack || length > most + slack)
       faults.push(`line ${id}: ${length} m, not ${least} to ${most}`);
   }
