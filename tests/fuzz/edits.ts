@@ -134,10 +134,12 @@ export function memoryFault(start: FloorShape, dice: Dice): string | null {
 
 type Named = readonly (readonly [string, number])[];
 
+/** By name: in which order records are told says nothing. */
 function firstOtherBit(remembered: Named, fresh: Named): string | null {
-  if (remembered.length !== fresh.length) return `${remembered.length} numbers remembered, ${fresh.length} fresh`;
-  const at = fresh.findIndex(
-    ([name, value], i) => remembered[i]?.[0] !== name || !Object.is(remembered[i]?.[1], value),
-  );
-  return at < 0 ? null : `${fresh[at]?.join(' ')} fresh, ${remembered[at]?.join(' ')} remembered`;
+  const kept = new Map(remembered);
+  const other = fresh.find(([name, value]) => !Object.is(kept.get(name), value));
+  if (other) return `${other.join(' ')} fresh, ${kept.get(other[0])} remembered`;
+  const known = new Map(fresh);
+  const extra = remembered.find(([name]) => !known.has(name));
+  return extra ? `${extra.join(' ')} remembered, not there fresh` : null;
 }
