@@ -35,11 +35,12 @@ addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
 function afterMessages(): Soon {
   const { port1, port2 } = new MessageChannel();
   let next: (() => void) | null = null;
-  port1.onmessage = () => {
+  port1.addEventListener('message', () => {
     const work = next;
     next = null;
     work?.();
-  };
+  });
+  port1.start();
   return (work) => {
     next = work;
     port2.postMessage(null);

@@ -122,7 +122,7 @@ function listAfter(was: readonly object[], next: Doc, touched: readonly RecordId
   }
   const changed = new Set<string>(touched);
   const others = was.filter((held) => !changed.has((held as { id: string }).id));
-  return [...others, ...fresh].sort(byOrder);
+  return [...others, ...fresh].toSorted(byOrder);
 }
 
 /** A list with another record in one place, and with it what is known of its floors. */
@@ -139,7 +139,8 @@ function listWith(was: readonly object[], at: number, record: object): readonly 
 }
 
 function floorOf(record: object | undefined): string {
-  return (record as { readonly floor?: string } | undefined)?.floor ?? '';
+  const { floor = '' } = (record ?? {}) as { readonly floor?: string };
+  return floor;
 }
 
 /** Where in a sorted list a record of the same id and order stands, or -1. */

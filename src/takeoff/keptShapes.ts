@@ -32,8 +32,8 @@ export function keptList<K extends object, V>(make: (key: K) => V): (list: reado
  * What was made of a key the last time, if what is made now says the same: compared field by field, and lists in a
  * field item by item. For what follows from more than its key.
  */
-export function keptIfSame<K extends object, V extends object>(): (key: K, made: V) => V {
-  const known = new WeakMap<K, V>();
+export function keptIfSame<V extends object>(): (key: object, made: V) => V {
+  const known = new WeakMap<object, V>();
   return (key, made) => {
     const was = known.get(key);
     if (was && saysTheSame(was, made)) return was;

@@ -18,7 +18,7 @@ export function lyingIn<R extends { readonly id: string }>(
       const place = places.get(id);
       return place === undefined || amount <= 0 ? [] : [{ place, amount }];
     })
-    .sort((a, b) => a.place - b.place)
+    .toSorted((a, b) => a.place - b.place)
     .flatMap(({ place, amount }) => {
       const record = records[place];
       return record ? [{ record, amount }] : [];
@@ -33,6 +33,6 @@ export function namedOf<R extends { readonly id: string }>(
   const places = placesIn(records);
   return ids
     .flatMap((id) => places.get(id) ?? [])
-    .sort((a, b) => a - b)
+    .toSorted((a, b) => a - b)
     .flatMap((place) => records[place] ?? []);
 }

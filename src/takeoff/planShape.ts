@@ -52,7 +52,7 @@ export function planShape(doc: Doc, floor: string): FloorShape {
   });
 }
 
-const sameFloor = keptIfSame<FloorShape['slabs'], FloorShape>();
+const sameFloor = keptIfSame<FloorShape>();
 
 const slabShapes = keptList(slabShape);
 const solidShapes = keptList(solidShape);
@@ -104,7 +104,7 @@ interface WalledIn {
 }
 
 const openingsByWall = keptOf((openings: readonly Held<'opening'>[]) => grouped(openings, (opening) => opening.wall));
-const sameWall = keptIfSame<Held<'wall'>, WalledIn>();
+const sameWall = keptIfSame<WalledIn>();
 const wallShapesOf = keptOf(wallShapes);
 const wallsOf = keptOfTwo((walls: readonly Held<'wall'>[], openings: readonly Held<'opening'>[]): WallShape[] => {
   const byWall = openingsByWall(openings);
@@ -140,7 +140,7 @@ const linesOf = keptOfTwo((cracks: readonly Held<'crack'>[], joints: readonly He
   ...lineShapes(joints),
 ]);
 
-const sameZone = keptIfSame<Held<'zone'>, ZoneShape>();
+const sameZone = keptIfSame<ZoneShape>();
 
 function zoneShape({ zone, record, machine, followers }: ZonePrep): FloorShape['zones'] {
   const ring = record?.ring;

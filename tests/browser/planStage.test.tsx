@@ -9,7 +9,11 @@ import { liveLine } from '../../src/canvas/paint/guides.ts';
 import { SHOW_ALL } from '../../src/canvas/paint/paintFloor.ts';
 import { planView } from '../../src/canvas/paint/view.ts';
 import type { Point } from '../../src/geometry/floorShape.ts';
-import { applyCells } from '../../src/model/doc.ts';
+import { formRing } from '../../src/geometry/formRing.ts';
+import { ringContains } from '../../src/geometry/ring.ts';
+import type { RecordId } from '../../src/model/cell.ts';
+import { applyCells, cellsFor, recordOf } from '../../src/model/doc.ts';
+import { laidOver } from '../../src/model/overlay.ts';
 import { hallPlan, HALL_FLOOR } from '../support/paintedPlan.ts';
 
 const VIEW: View = { widthPx: 800, heightPx: 600 };
@@ -192,4 +196,62 @@ test('a page image comes when it is read, and lies where its page says', async (
   await expect.poll(() => colourAt([2000, -1400])).toEqual([200, 30, 40]);
   expect(colourAt([900, -1400])).toEqual([0, 0, 0]);
   images.close();
+});
+
+describe('a crowded floor', () => {
+  /** The hall with thousands of cracks in a far corner of it. */
+  const crowd = applyCells(
+    hallPlan(),
+    Array.from({ length: 3000 }, (_, i) =>
+      cellsFor(`crack:crowd${i}`, {
+        floor: HALL_FLOOR,
+        tag: `${i}`,
+        path: [
+          [100 + (i % 60), 100 + i / 60],
+          [110 + (i % 60), 100 + i / 60],
+        ],
+        widthMm: null,
+        depthMm: null,
+        behaviour: 'notJudged',
+      }),
+    ).flat(),
+  );
+  const BARE = { ...SHOW_ALL, zones: false, tags: false };
+  const COLUMN: Point = [3800, 5200];
+  const column = [...crowd.keys()].find((id) => id.startsWith('obstruction:') && isAt(id, COLUMN));
+
+  function isAt(id: RecordId, at: Point): boolean {
+    const item = recordOf(crowd, 'obstruction', id);
+    return item !== null && ringContains(formRing(item.shape), at);
+  }
+
+  test('is drawn aside and shown as a picture; what is carried is in its new place at once, and leaves the old one', async () => {
+    show(<Framed plan={planView(crowd, HALL_FLOOR)} showing={BARE} />);
+    await expect.poll(() => colourAt(COLUMN), { timeout: 5000 }).toEqual(token('--ink'));
+    const to: Point = [12_000, 3000];
+    expect(colourAt(to)).toEqual(token('--slab'));
+    const moved = laidOver(crowd, [
+      [column ?? 'obstruction:none', 'shape', { form: 'rectangle', at: to, widthMm: 600, depthMm: 600, turnDeg: 0 }],
+    ]);
+    show(<Framed plan={planView(moved, HALL_FLOOR)} showing={BARE} />);
+    await drawn();
+    expect(colourAt(to)).toEqual(token('--ink'));
+    expect(colourAt(COLUMN)).not.toEqual(token('--ink'));
+    // At rest it is drawn where it is, and nothing is left of where it was.
+    await expect.poll(() => colourAt(COLUMN), { timeout: 5000 }).toEqual(token('--slab'));
+    expect(colourAt(to)).toEqual(token('--ink'));
+  });
+
+  test('is moved as a picture while the camera moves, and drawn when it rests', async () => {
+    const plan = planView(crowd, HALL_FLOOR);
+    show(<Framed plan={plan} />);
+    await expect.poll(() => colourAt(COLUMN), { timeout: 5000 }).toEqual(token('--ink'));
+    const aside: Camera = { ...CAMERA, middle: [10_000, 8000] };
+    show(<Framed plan={plan} camera={aside} moving />);
+    await drawn();
+    expect(colourAt(COLUMN, aside)).toEqual(token('--ink'));
+    show(<Framed plan={plan} camera={aside} />);
+    await drawn();
+    expect(colourAt(COLUMN, aside)).toEqual(token('--ink'));
+  });
 });

@@ -5,6 +5,7 @@ import { painted, type Painted } from '../paint/kept.ts';
 import { PAINT_ORDER, paintFloor, paintPicked, type Showing } from '../paint/paintFloor.ts';
 import { changedPart } from '../paint/planPart.ts';
 import type { Look, Prim } from '../paint/prim.ts';
+import { paintVeil } from '../paint/veil.ts';
 import type { PlanView } from '../paint/view.ts';
 import { ClassShape } from './ClassShape.tsx';
 import { drawPainted, type Drawing } from './drawPrims.ts';
@@ -15,10 +16,14 @@ import { useFloorPicture } from './useFloorPicture.ts';
 /** Areas that would hide what lies on them: of these only the lines are laid over the picture. */
 const FLOORS: ReadonlySet<string> = new Set(['page', 'slab', 'hatch', 'reach']);
 
-/** What has changed since the picture was drawn, in its new place. */
+/** What has changed since the picture was drawn, in its new place, and a veil over where it was. */
 function paintChanges(plan: PlanView, was: PlanView, look: Look, showing: Showing): readonly Painted[] {
+  const gone = changedPart(was, plan);
   const part = changedPart(plan, was);
-  if (!part) return [];
+  return [...(gone ? paintVeil(gone) : []), ...(part ? paintPart(part, look, showing) : [])];
+}
+
+function paintPart(part: PlanView, look: Look, showing: Showing): readonly Painted[] {
   const floor = paintFloor(part, look, { ...showing, tags: false, reach: 'none', picked: [] });
   return PAINT_ORDER.flatMap((name) => (FLOORS.has(name) ? floor[name].map(linesOf) : floor[name]));
 }

@@ -3,6 +3,7 @@ import { seenBox, toScreen } from '../camera.ts';
 import { PAINT_ORDER, paintFloor, paintTags, type Showing } from '../paint/paintFloor.ts';
 import { partIn } from '../paint/planPart.ts';
 import type { Look } from '../paint/prim.ts';
+import { zoneSpots } from '../paint/tags.ts';
 import type { PlanView } from '../paint/view.ts';
 import { paintedSteps, type Drawing } from './drawPrims.ts';
 
@@ -27,8 +28,8 @@ export interface PictureOf {
   readonly sharpness: number;
 }
 
-/** Plates stand so far beside what they belong to, px. */
-const PLATE_REACH_PX = 120;
+/** Plates, marks and letters reach this far beyond what they belong to, px. */
+const REACH_PX = 160;
 
 /** Draws a picture step by step; the last step gives it. Null when there is no canvas to be had. */
 export function* pictureSteps({
@@ -45,10 +46,17 @@ export function* pictureSteps({
   if (!context) return null;
   context.scale(sharpness, sharpness);
   const look: Look = { pxPerMm: camera.pxPerMm, picked: false, print: false };
-  const bare = paintFloor(plan, look, { ...showing, tags: false });
+  const seen = grownBox(seenBox(camera, view), REACH_PX / camera.pxPerMm);
+  const part = partIn(plan, seen, showing.picked);
   yield;
-  const seen = grownBox(seenBox(camera, view), PLATE_REACH_PX / camera.pxPerMm);
-  const tags = paintTags(partIn(plan, seen, showing.picked), look, showing);
+  const bare = paintFloor(part, look, { ...showing, tags: false });
+  yield;
+  for (const { region } of showing.zones ? part.zones : []) {
+    // Kept with the region: all plates together would be one long step.
+    zoneSpots(region);
+    yield;
+  }
+  const tags = paintTags(part, look, showing);
   yield;
   for (const name of PAINT_ORDER) {
     // What is picked lies above the picture, with the hand.

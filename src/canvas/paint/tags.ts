@@ -104,7 +104,8 @@ export function roomySpots(region: Region, count: number): Point[] {
 
 const spotsOf = new WeakMap<Region, Point[]>();
 
-function zoneSpots(region: Region): Point[] {
+/** Where the number of a zone may stand, best first. Worked out once a region. */
+export function zoneSpots(region: Region): Point[] {
   const known = spotsOf.get(region);
   if (known) return known;
   const spots = roomySpots(region, 24);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ringArea } from '../../../src/geometry/ring.ts';
 import { formRing } from '../../../src/geometry/formRing.ts';
+import type { Machine } from '../../../src/model/records/machine.ts';
 import { defaultMachine } from '../../../src/takeoff/fleet.ts';
 import { faceOf, passageMm, planShape } from '../../../src/takeoff/planShape.ts';
 import { gapRing, wallBodies } from '../../../src/takeoff/wallBody.ts';
@@ -154,7 +155,7 @@ describe('what has not changed', () => {
     expect(moved.walls[0]).not.toBe(before.walls[0]);
     expect(moved.walls[0]?.gaps[0]?.ring).not.toEqual(before.walls[0]?.gaps[0]?.ring);
     expect(moved.solids).toBe(before.solids);
-    const fleet = record('machine:m', { ...(defaultMachine('grinder_large') ?? expect.fail()) });
+    const fleet = record('machine:m', defaultMachine('grinder_large') as Machine);
     const other = planShape(withCells(doc, fleet), FLOOR);
     expect(other.zones[0]).not.toBe(before.zones[0]);
     expect(other.zones[0]?.machine).toBe('machine:m');
