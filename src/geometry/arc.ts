@@ -30,12 +30,3 @@ function pushedOut(count: number, step: number, turn: number): number {
   const inner = count - 2;
   return (Math.sqrt(1 + inner * aim) - 1) / inner;
 }
-
-/** Sector as a ring: its center, then its arc. */
-export function sector(center: Point, radius: number, from: number, sweep: number, fit: ArcFit): readonly Point[] {
-  return [center, ...arcPoints(center, radius, from, sweep, fit)];
-}
-
-export function angleOf(direction: Point): number {
-  return Math.atan2(direction[1], direction[0]);
-}

@@ -42,9 +42,8 @@ export function bandWidths(machine: MachineShape): WidthByKind {
   return { wall: wall + lapMm, obstruction: obstruction + lapMm, drop: drop + lapMm, stop: stop + lapMm };
 }
 
-/** The bands that are edge strip; 0 for a kind whose band is so wide that it is hand area. */
-export function stripWidths(machine: MachineShape): WidthByKind {
-  const { wall, obstruction, drop, stop } = bandWidths(machine);
+/** The widths of bands that are edge strip; 0 for a kind whose band is so wide that it is hand area. */
+export function edgedWidths({ wall, obstruction, drop, stop }: WidthByKind): WidthByKind {
   const narrow = (width: number): number => (width <= WIDEST_STRIP_MM ? width : 0);
   return { wall: narrow(wall), obstruction: narrow(obstruction), drop: narrow(drop), stop: narrow(stop) };
 }

@@ -1,8 +1,7 @@
 import type { FaceMetres, FloorMeasure, FloorShape, MachineField, ZoneMeasure } from './floorShape.ts';
 import { floorSums } from './ledger/floorSums.ts';
-import type { ZoneSums } from './ledger/zoneSums.ts';
+import type { ZoneSums } from './ledger/sumsMemory.ts';
 import { type MeasureMemory, measureMemory } from './measureMemory.ts';
-import { pathLength } from './polyline.ts';
 
 /** Faces beside floor that no machine works, metres by kind; together they are the `hidden` of all faces. */
 export type HiddenFaces = Omit<FaceMetres, 'hidden'>;
@@ -31,31 +30,4 @@ export function floorTotals(shape: FloorShape, memory: MeasureMemory = measureMe
 
 function zoneTotals({ number: _number, ...zone }: ZoneSums): ZoneTotals {
   return zone;
-}
-
-/** A measure without its outlines. */
-export function totalsOfMeasure(measure: FloorMeasure): FloorTotals {
-  return { ...measure, zones: measure.zones.map(withoutOutlines) };
-}
-
-function withoutOutlines(zone: ZoneMeasure): ZoneTotals {
-  const {
-    net: _net,
-    field: _field,
-    strip: _strip,
-    tight: _tight,
-    faceLines,
-    fields,
-    solids: _solids,
-    cutOffM2: _cutOffM2,
-    ...numbers
-  } = zone;
-  const machines = fields?.map(({ machine, areaM2 }) => ({ machine, areaM2 }));
-  return { ...numbers, ...(machines ? { fields: machines } : {}), hiddenFaces: hiddenFaces(faceLines) };
-}
-
-function hiddenFaces(lines: ZoneMeasure['faceLines']): HiddenFaces {
-  const metres = { wall: 0, obstruction: 0, drop: 0, stop: 0 };
-  for (const { kind, path, hidden } of lines) if (hidden) metres[kind] += pathLength(path) / 1000;
-  return metres;
 }

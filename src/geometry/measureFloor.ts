@@ -2,13 +2,13 @@ import type { FloorMeasure, FloorShape, Region, ZoneMeasure } from './floorShape
 import { withBarriers } from './ledger/barredFields.ts';
 import { NET, STRIP } from './ledger/cells.ts';
 import { type FaceLine, faceLines } from './ledger/faceTally.ts';
-import { type FloorSums, floorSums } from './ledger/floorSums.ts';
+import { floorSums } from './ledger/floorSums.ts';
 import type { LedgerState } from './ledger/ledgerState.ts';
 import { partKey, partOutlines } from './ledger/partOutlines.ts';
 import { solidsByZone } from './ledger/solidZones.ts';
 import { tightPieces } from './ledger/tightPieces.ts';
-import type { ZoneSums } from './ledger/zoneSums.ts';
-import { type MeasureMemory, measureMemory } from './measureMemory.ts';
+import type { ZoneSums } from './ledger/sumsMemory.ts';
+import { type FloorSums, type MeasureMemory, measureMemory } from './measureMemory.ts';
 
 /**
  * A floor to its numbers and outlines. The numbers come from the ledger (ledger/floorLedger.ts): areas in m2, lengths

@@ -1,8 +1,7 @@
 import type { Point } from '../floorShape.ts';
 import { between, distance } from '../point.ts';
 import { nearestOnSegment } from '../segment.ts';
-import { type ClusterTrace, type DrawnEdge, HARDNESS, type HardItem } from './cluster.ts';
-import type { BoundaryFace } from './hardFaces.ts';
+import { type BoundaryFace, type ClusterTrace, type DrawnEdge, HARDNESS, type HardItem } from './cluster.ts';
 import { SLAB, WALL_GAP } from './layers.ts';
 import { type Place, placeIn } from './place.ts';
 import { walk } from './walks.ts';

@@ -1,5 +1,5 @@
 import { type Box, boxAround, grownBox } from '../box.ts';
-import type { FaceKind, Ring } from '../floorShape.ts';
+import type { FaceKind, Point, Ring } from '../floorShape.ts';
 import type { EdgePart, EdgeSource } from './edge.ts';
 import { SLAB, WALL_GAP } from './layers.ts';
 import { type Outline, ringOutline } from './outline.ts';
@@ -19,6 +19,14 @@ import { type TracedLoop, tracer } from './trace.ts';
 export interface DrawnEdge extends EdgeSource {
   /** 'soft': floor goes on but is not ours to measure. */
   readonly kind: FaceKind | 'soft';
+  readonly of: string;
+}
+
+/** A piece of the boundary of net floor, floor on its left. */
+export interface BoundaryFace {
+  readonly a: Point;
+  readonly b: Point;
+  readonly kind: DrawnEdge['kind'];
   readonly of: string;
 }
 

@@ -66,8 +66,8 @@ export function edgeBetween(
 
 /** Where an edge is at a height. Outside its own heights a straight one goes on and a round one stops. */
 export function xAt({ x0, y0, x1, y1, arc }: Edge, y: number): number {
-  if (y === y0) return x0;
-  if (y === y1) return x1;
+  if (y <= y0) return x0;
+  if (y >= y1) return x1;
   if (!arc) return x0 + ((y - y0) / (y1 - y0)) * (x1 - x0);
   const rise = y - arc.cy;
   return arc.cx + arc.half * Math.sqrt(Math.max(0, arc.radius * arc.radius - rise * rise));

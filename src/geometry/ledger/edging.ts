@@ -1,5 +1,5 @@
 import { type Box, grownBox } from '../box.ts';
-import { BEYOND_MM, type ChainParts, WIDEST_STRIP_MM, chainParts, workedStretches } from '../faces.ts';
+import { BEYOND_MM, type ChainParts, WIDEST_STRIP_MM, chainParts, edgedWidths, workedStretches } from '../faces.ts';
 import type { Face } from '../hardFace.ts';
 import { along } from '../point.ts';
 import { type Cascades, fieldAt, isNet, layersOf } from './cells.ts';
@@ -150,17 +150,11 @@ export function settleEdging(edging: Edging, edges: readonly CascadeEdge[]): voi
       chain.parts.every((part) => part.worked && widths[part.face.kind] <= WIDEST_STRIP_MM),
     );
     if (isWhole) return null;
-    const strip = stripOnly(widths);
+    const strip = edgedWidths(widths);
     return parts.flatMap((chain) =>
       workedStretches(chain).flatMap((stretch) => bandOutlines(stretch, strip, stripLayer(cascade))),
     );
   });
-}
-
-/** Widths without the bands that are too wide to be edge strip. */
-function stripOnly({ wall, obstruction, drop, stop }: WidthByKind): WidthByKind {
-  const narrow = (width: number): number => (width <= WIDEST_STRIP_MM ? width : 0);
-  return { wall: narrow(wall), obstruction: narrow(obstruction), drop: narrow(drop), stop: narrow(stop) };
 }
 
 const SAME_SHARE = 1e-9;

@@ -59,16 +59,14 @@ export function faceLines(
   origin: Point,
   into: Map<number, FaceLine[]>,
 ): void {
+  let before: Face | null = null;
   forEachStretch(edging, cascades, edges, (face, zone, from, to, worked) => {
     const lines = into.get(zone) ?? [];
     into.set(zone, lines);
-    addLine(
-      lines,
-      face,
-      plus(between(face.a, face.b, from), origin),
-      plus(to === 1 ? face.b : between(face.a, face.b, to), origin),
-      !worked,
-    );
+    const start = plus(between(face.a, face.b, from), origin);
+    const end = plus(to === 1 ? face.b : between(face.a, face.b, to), origin);
+    addLine(lines, { kind: face.kind, of: face.of, path: [start, end], hidden: !worked }, before === face);
+    before = face;
   });
 }
 
@@ -148,11 +146,14 @@ function addCorners(
   }
 }
 
-/** Lines that follow each other with one look become one path. */
-function addLine(lines: FaceLine[], face: Face, start: Point, end: Point, hidden: boolean): void {
+/** Lines that follow each other with one look become one path; on one face its last point moves on. */
+function addLine(lines: FaceLine[], line: FaceLine, isOnSameFace: boolean): void {
   const last = lines.at(-1);
+  const [start, end] = line.path as readonly [Point, Point];
   const tail = last?.path.at(-1);
-  if (last && tail && last.kind === face.kind && last.of === face.of && last.hidden === hidden && isSame(tail, start))
-    (last.path as Point[]).push(end);
-  else lines.push({ kind: face.kind, of: face.of, path: [start, end], hidden });
+  const goesOn =
+    last?.kind === line.kind && last.of === line.of && last.hidden === line.hidden && tail && isSame(tail, start);
+  if (!last || !goesOn) lines.push(line);
+  else if (isOnSameFace) (last.path as Point[])[last.path.length - 1] = end;
+  else (last.path as Point[]).push(end);
 }

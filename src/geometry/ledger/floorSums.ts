@@ -1,22 +1,11 @@
 import type { FloorShape, GeometryFault } from '../floorShape.ts';
-import type { MeasureMemory } from '../measureMemory.ts';
+import type { FloorSums, MeasureMemory } from '../measureMemory.ts';
 import { updatedLedger } from './floorLedger.ts';
 import { type Cluster, isSlab } from './clusters.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
 import { outsideFaults } from './outsideFaults.ts';
-import { type ZoneSums, zoneSums } from './zoneSums.ts';
-
-/** The numbers of a whole floor. Areas in m2, lengths in m. */
-export interface FloorSums {
-  readonly state: LedgerState;
-  readonly grossM2: number;
-  readonly netM2: number;
-  readonly perimeterM: number;
-  /** What each solid, wall and patch out of scope takes off, by id. */
-  readonly deductedM2: Readonly<Record<string, number>>;
-  readonly zones: readonly ZoneSums[];
-  readonly faults: readonly GeometryFault[];
-}
+import type { ZoneSums } from './sumsMemory.ts';
+import { zoneSums } from './zoneSums.ts';
 
 /** Measures a floor, or what changed of it since the memory was last used. Never throws. */
 export function floorSums(shape: FloorShape, memory: MeasureMemory): FloorSums {

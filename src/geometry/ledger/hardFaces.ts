@@ -4,9 +4,9 @@ import { type Chain, type Face, faceBetween } from '../hardFace.ts';
 import { along, between, cross, distance, dot, minus } from '../point.ts';
 import { boxIndex } from '../spatial.ts';
 import { facesBetweenSlabs } from './betweenSlabs.ts';
-import { type ClusterTrace, type DrawnEdge, type HardItem, rankOf } from './cluster.ts';
+import { type BoundaryFace, type ClusterTrace, type DrawnEdge, type HardItem, rankOf } from './cluster.ts';
 import { WALL_GAP } from './layers.ts';
-import { isNet } from './cells.ts';
+import { isNet as isNetFloor } from './cells.ts';
 import { placeIn } from './place.ts';
 import type { TileEdges } from './tileEdges.ts';
 import type { TracedPiece } from './trace.ts';
@@ -24,13 +24,6 @@ export interface ClusterFaces {
   readonly runEdges: readonly BoundaryFace[];
   /** Sides of floor so thin that it is none; no machine stands on it. */
   readonly skins: readonly BoundaryFace[];
-}
-
-export interface BoundaryFace {
-  readonly a: Point;
-  readonly b: Point;
-  readonly kind: DrawnEdge['kind'];
-  readonly of: string;
 }
 
 /** Two things drawn within this of each other, in mm, were meant to touch: between them is neither slit nor skin. */
@@ -72,19 +65,19 @@ function facesOf(piece: TracedPiece, levels: readonly DrawnEdge[]): BoundaryFace
 function levelFaces(a: Point, b: Point, levels: readonly DrawnEdge[]): BoundaryFace[] {
   if (Math.abs(a[0] - b[0]) <= NOTHING_MM) return [];
   const [left, right] = a[0] < b[0] ? [a[0], b[0]] : [b[0], a[0]];
-  const along = levels.filter(
+  const here = levels.filter(
     (edge) =>
       Math.abs(edge.ay - a[1]) <= NOTHING_MM &&
       Math.min(edge.ax, edge.bx) < right - NOTHING_MM &&
       Math.max(edge.ax, edge.bx) > left + NOTHING_MM,
   );
-  const cuts = [left, right, ...along.flatMap((edge) => [edge.ax, edge.bx]).filter((x) => x > left && x < right)];
+  const cuts = [left, right, ...here.flatMap((edge) => [edge.ax, edge.bx]).filter((x) => x > left && x < right)];
   const places = [...new Set(cuts)].toSorted((x, y) => (a[0] < b[0] ? x - y : y - x));
   return places.slice(1).flatMap((to, i) => {
     const from = places[i] as number;
     const middle = (from + to) / 2;
-    const here = along.filter((edge) => (edge.ax - middle) * (edge.bx - middle) < 0);
-    const ranked = here.toSorted((x, y) => rankOf(y, runsAs(y, from, to)) - rankOf(x, runsAs(x, from, to)));
+    const around = here.filter((edge) => (edge.ax - middle) * (edge.bx - middle) < 0);
+    const ranked = around.toSorted((x, y) => rankOf(y, runsAs(y, from, to)) - rankOf(x, runsAs(x, from, to)));
     const best = ranked[0];
     return best ? [{ a: [from, a[1]] as const, b: [to, b[1]] as const, kind: best.kind, of: best.of }] : [];
   });
@@ -136,9 +129,9 @@ function at(face: BoundaryFace, share: number): Point {
 }
 
 /** Where another corner lies beside a face, nearer than touching, as a share of the face. */
-function shareBeside(face: BoundaryFace, at: Point, size: number): number | null {
+function shareBeside(face: BoundaryFace, other: Point, size: number): number | null {
   const run = minus(face.b, face.a);
-  const off = minus(at, face.a);
+  const off = minus(other, face.a);
   const share = dot(off, run) / (size * size);
   const isInner = share * size > TOUCHING_MM && (1 - share) * size > TOUCHING_MM;
   return isInner && Math.abs(cross(run, off)) / size <= TOUCHING_MM ? share : null;
@@ -147,7 +140,7 @@ function shareBeside(face: BoundaryFace, at: Point, size: number): number | null
 /** Whether a point is net floor. */
 function netAt(tile: TileEdges): (p: Point) => boolean {
   const place = placeIn(tile, WALL_GAP + 1);
-  return ([x, y]) => askAt(tile, place, x, y, isNet);
+  return ([x, y]) => askAt(tile, place, x, y, isNetFloor);
 }
 
 interface LinkedFaces {

@@ -3,12 +3,11 @@ import type { FloorShape, Point, SlabShape, WallShape } from '../floorShape.ts';
 import { type Face, faceBetween, turnedFace } from '../hardFace.ts';
 import { along, minus, quarterTurn, unit } from '../point.ts';
 import { type Way, tooTight, waysOfSlab, waysOfWall } from '../ways.ts';
-import type { HardItem } from './cluster.ts';
+import type { BoundaryFace, HardItem } from './cluster.ts';
 import { changedBoxes } from './changed.ts';
 import { type Cluster, clustersOf, isSlab, touch } from './clusters.ts';
 import { newEdging } from './edging.ts';
 import { type WidthByKind, bandOutlines, wholeStretch } from './faceBands.ts';
-import type { BoundaryFace } from './hardFaces.ts';
 import { type FloorItems, present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
 import { APRON, BACK, BAND, WAY, edgedLayer } from './layers.ts';
@@ -166,7 +165,7 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
   const bands = new Map<string, readonly Outline[]>();
   const { chains, runEdges } = cluster.faces;
   const isFilled = cluster.onSlab && chains.length === 1;
-  const along = (widths: WidthByKind, layer: number): Outline[] =>
+  const bandsOf = (widths: WidthByKind, layer: number): Outline[] =>
     chains.flatMap((chain) => bandOutlines({ ...wholeStretch(chain), isFilled }, widths, layer));
   const skins = (widths: WidthByKind): Outline[] =>
     cluster.faces.skins.flatMap(({ a, b }) =>
@@ -182,18 +181,18 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
     const backs = facesBeside(cluster, aprons, machine.sizes.mostMm);
     bands.set(`room ${machine.number}`, aprons);
     bands.set(`body ${machine.number}`, [
-      ...along(bodyMm, BAND),
+      ...bandsOf(bodyMm, BAND),
       ...skins(bodyMm),
       ...backs.flatMap((face) => backOutlines(face, bodyMm)),
     ]);
     bands.set(`head ${machine.number}`, [
-      ...along(standMm, BAND),
+      ...bandsOf(standMm, BAND),
       ...skins(standMm),
       ...backs.flatMap((face) => backOutlines(face, standMm)),
     ]);
   }
   for (const [cascade, { widths }] of state.plan.edges.entries())
-    bands.set(`edged ${cascade}`, along(widths, edgedLayer(cascade)));
+    bands.set(`edged ${cascade}`, bandsOf(widths, edgedLayer(cascade)));
   return bands;
 }
 

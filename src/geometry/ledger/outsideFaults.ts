@@ -3,7 +3,7 @@ import { boxOf, boxesMeet } from '../box.ts';
 import { regionIndex } from '../regionIndex.ts';
 import { corner } from '../ring.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
-import type { ZoneSums } from './zoneSums.ts';
+import type { ZoneSums } from './sumsMemory.ts';
 
 /** A fault for each zone, finding and line that lies off the floor altogether. */
 export function outsideFaults(

@@ -53,10 +53,15 @@ export function placeIn(tile: TileEdges, layers: number): Place {
   return place;
 }
 
+const homes = new WeakMap<TileEdges, Place>();
+
 /** The place at the left side of a tile that is kept with it: whoever uses it must come back to where it was. */
 export function homeOf(tile: TileEdges, layers: number): Place {
-  if (!tile.home || tile.home.winding.length !== tile.rings.length) tile.home = placeIn(tile, layers);
-  return tile.home;
+  const known = homes.get(tile);
+  if (known && known.winding.length === tile.rings.length) return known;
+  const home = placeIn(tile, layers);
+  homes.set(tile, home);
+  return home;
 }
 
 function isWall({ layer }: Outline): boolean {

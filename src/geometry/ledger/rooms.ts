@@ -155,8 +155,8 @@ function roomFinder(around: Box) {
         if (room === undefined) numbers.set(top, (room = numbers.size));
         const known = best[room];
         // A slab lower than the best place is wide can hold no better one.
-        const height = (tops[node] as number) - (bottoms[node] as number);
-        if (known?.isInTile === true && height <= known.width) return room;
+        const rise = (tops[node] as number) - (bottoms[node] as number);
+        if (known?.isInTile === true && rise <= known.width) return room;
         const spot = spotIn(
           bottoms[node] as number,
           tops[node] as number,

@@ -104,7 +104,9 @@ function nearestStart(
   for (let x = cellX - 1; x <= cellX + 1; x += 1)
     for (let y = cellY - 1; y <= cellY + 1; y += 1)
       for (const i of starts.get(keyOf(x, y)) ?? []) {
-        const { fromX, fromY } = runs[i]?.[0] as TracedPiece;
+        const start = runs[i]?.[0];
+        if (!start) continue;
+        const { fromX, fromY } = start;
         const far = Math.hypot(fromX - toX, fromY - toY);
         if (far <= least && (i === first || !isUsed[i])) [best, least] = [i, far];
       }

@@ -1,6 +1,27 @@
-import type { LineParts, Point } from '../floorShape.ts';
+import type { FaceMetres, FindingParts, LineParts, Point } from '../floorShape.ts';
 import type { FaceTally } from './faceTally.ts';
-import type { ZoneSums } from './zoneSums.ts';
+
+/** The numbers of one zone. Areas in m2, lengths in m. */
+export interface ZoneSums {
+  readonly number: number;
+  readonly id: string;
+  readonly machine: string | null;
+  /** All net floor of the zone, added up apart from its parts. */
+  readonly netM2: number;
+  readonly fieldM2: number;
+  readonly stripM2: number;
+  readonly tightM2: number;
+  readonly lapM2: number;
+  readonly fields: readonly { readonly machine: string; readonly areaM2: number }[];
+  readonly faces: FaceMetres;
+  readonly hiddenFaces: Omit<FaceMetres, 'hidden'>;
+  readonly innerCorners: number;
+  readonly outerCorners: number;
+  readonly lengthM: Readonly<Record<string, number>>;
+  readonly lineParts: Readonly<Record<string, LineParts>>;
+  readonly findingM2: Readonly<Record<string, number>>;
+  readonly findingParts: readonly FindingParts[];
+}
 
 /** Sums that go on from one measure to the next: what did not change is not added up again. */
 export interface SumsMemory {

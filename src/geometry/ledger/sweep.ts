@@ -44,7 +44,7 @@ export function sweep(parts: readonly EdgePart[], box: Box, onSlab: SlabListener
       count += 1;
     }
     active.length = count;
-    for (let part = rising[next]; part && part.lo < middle; part = rising[(next += 1)]) {
+    for (let part = rising[next]; part && part.lo <= middle; part = rising[(next += 1)]) {
       if (part.hi <= middle) continue;
       tops[count] = xAt(part.edge, top);
       areas[count] = areaBeside(part.edge, bottom, xAt(part.edge, bottom), top, tops[count] as number, box.minX);
@@ -67,7 +67,7 @@ function slabHeights(rising: readonly EdgePart[], box: Box, stops: readonly numb
       if (mayCross(part, other)) addCrossings(part, other, heights);
     }
   }
-  const sorted = new Float64Array(heights).sort();
+  const sorted = Float64Array.from(heights).toSorted();
   const out: number[] = [box.minY];
   let last = box.minY;
   for (let i = 0; i < sorted.length; i += 1) {

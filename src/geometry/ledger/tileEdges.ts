@@ -1,7 +1,6 @@
 import type { Box } from '../box.ts';
 import { type Edge, type EdgePart, edgeBetween, xAt, yAt } from './edge.ts';
 import type { Level, Outline } from './outline.ts';
-import type { Place } from './place.ts';
 
 /*
  * Outlines cut down to one tile.
@@ -22,15 +21,13 @@ export interface TileEdges {
   readonly rings: Outline[];
   /** Outlines that cover the whole tile. */
   readonly covers: Outline[];
-  /** A place at its left side, for whoever walks about and comes back. */
-  home: Place | null;
 }
 
 /** `ring` of the two sides of the tile, which belong to no outline. */
 export const TILE_SIDE = -2;
 
 export function tileEdges(box: Box, outlines: readonly Outline[]): TileEdges {
-  const tile: TileEdges = { box, edges: [], levels: [], rings: [], covers: [], home: null };
+  const tile: TileEdges = { box, edges: [], levels: [], rings: [], covers: [] };
   for (const x of [box.minX, box.maxX]) addSide(tile.edges, x, box.minY, box.maxY, 1, TILE_SIDE);
   for (const outline of outlines) addOutline(tile, outline);
   return tile;

@@ -141,7 +141,8 @@ function loopsOf(runs: readonly Run[]): TracedLoop[] {
     }
     const start = pieces[0] as TracedPiece;
     addLevel(pieces, start);
-    loops.push(pieces);
+    const kept = withoutSpikes(pieces);
+    if (kept.length > 1) loops.push(kept);
   }
   return loops;
 }
@@ -161,4 +162,36 @@ function addLevel(pieces: TracedPiece[], next: TracedPiece): void {
   if (!isSame) {
     pieces.push({ fromX: last.toX, fromY: last.toY, toX: next.fromX, toY: next.fromY, part: null });
   }
+}
+
+/** Straight pieces that rise less than this, in mm, are level; two of them that fold back on each other are a spike of no width. */
+const LEVEL_MM = 1e-6;
+
+function withoutSpikes(pieces: TracedPiece[]): TracedPiece[] {
+  const kept = [...pieces];
+  for (let i = 0; i < kept.length && kept.length > 1;) {
+    const [at, after] = [i % kept.length, (i + 1) % kept.length];
+    const joined = unfolded(kept[at] as TracedPiece, kept[after] as TracedPiece);
+    if (joined === undefined) {
+      i += 1;
+      continue;
+    }
+    kept[at] = joined ?? (kept[at] as TracedPiece);
+    kept.splice(after, 1);
+    if (joined === null) kept.splice(after < at ? at - 1 : at, 1);
+    i = Math.max(0, i - 2);
+  }
+  return kept;
+}
+
+/** What is left of two pieces of a spike, null for nothing; undefined where there is no spike. */
+function unfolded(p: TracedPiece, q: TracedPiece): TracedPiece | null | undefined {
+  const [pRun, qRun] = [p.toX - p.fromX, q.toX - q.fromX];
+  if (!isLevel(p) || !isLevel(q) || pRun * qRun >= 0) return undefined;
+  if (Math.abs(pRun + qRun) < SAME_PLACE_MM) return null;
+  return Math.abs(pRun) > Math.abs(qRun) ? { ...p, toX: q.toX, toY: q.toY } : { ...q, fromX: p.fromX, fromY: p.fromY };
+}
+
+function isLevel({ fromY, toY, part }: TracedPiece): boolean {
+  return Math.abs(fromY - toY) < LEVEL_MM && !part?.edge.arc;
 }

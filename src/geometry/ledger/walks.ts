@@ -113,7 +113,7 @@ function cutsOf({ edges, levels }: TileEdges, leg: Leg): number[] {
     const x = ax + dx * t;
     if (t > from && t < to && x >= fromX - NEAR_MM && x <= toX + NEAR_MM) cuts.push(t);
   }
-  return cuts.length > 1 ? cuts.sort((x, y) => x - y) : cuts;
+  return cuts.length > 1 ? cuts.toSorted((x, y) => x - y) : cuts;
 }
 
 function addStraightCut(part: EdgePart, { ax, ay, dx, dy, from, to }: Leg, cuts: number[]): void {

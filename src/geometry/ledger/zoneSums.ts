@@ -1,4 +1,4 @@
-import type { FaceMetres, FindingParts, FloorShape, LineParts } from '../floorShape.ts';
+import type { FloorShape, LineParts } from '../floorShape.ts';
 import { REST } from '../floorShape.ts';
 import { addAreas } from './areaSums.ts';
 import { LAP, NET, STRIP, TIGHT } from './cells.ts';
@@ -7,31 +7,11 @@ import { type FaceTally, emptyTally } from './faceTally.ts';
 import { present } from './floorItems.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
 import type { LineLength } from './lineRuns.ts';
-import type { KnownCell, LineInZone } from './sumsMemory.ts';
+import type { KnownCell, LineInZone, ZoneSums } from './sumsMemory.ts';
 
 /*
  * The cells of all tiles added up by zone. Tiles are taken in one order, always the same.
  */
-export interface ZoneSums {
-  readonly number: number;
-  readonly id: string;
-  readonly machine: string | null;
-  /** All net floor of the zone, added up apart from its parts. */
-  readonly netM2: number;
-  readonly fieldM2: number;
-  readonly stripM2: number;
-  readonly tightM2: number;
-  readonly lapM2: number;
-  readonly fields: readonly { readonly machine: string; readonly areaM2: number }[];
-  readonly faces: FaceMetres;
-  readonly hiddenFaces: Omit<FaceMetres, 'hidden'>;
-  readonly innerCorners: number;
-  readonly outerCorners: number;
-  readonly lengthM: Readonly<Record<string, number>>;
-  readonly lineParts: Readonly<Record<string, LineParts>>;
-  readonly findingM2: Readonly<Record<string, number>>;
-  readonly findingParts: readonly FindingParts[];
-}
 
 /** Sums of each zone, and of the rest (zone number NO_ZONE). Zones in which nothing changed are those of last time. */
 export function zoneSums(state: LedgerState, shape: FloorShape, stale: Stale): ZoneSums[] {
