@@ -1,6 +1,6 @@
 import type { FaceMetres, MachineField } from '../geometry/floorShape.ts';
 import type { FloorTotals, HiddenFaces, ZoneTotals } from '../geometry/floorTotals.ts';
-import { typeOf, type RecordId } from '../model/cell.ts';
+import { keptOf } from './keptShapes.ts';
 
 /** Areas and lengths of one zone, or of the rest of the slab, small enough to be sent sixty times a second. m2 and m. */
 export interface ZoneFigures {
@@ -51,17 +51,24 @@ function zoneFigures(zone: ZoneTotals): ZoneFigures {
     fields: zone.fields ?? (machine === null ? [] : [{ machine, areaM2: fieldM2 }]),
     facesM: zone.faces,
     hiddenFacesM: zone.hiddenFaces,
-    crackM: metresOf(zone, 'crack'),
-    jointM: metresOf(zone, 'joint'),
-    findingM2: Object.values(zone.findingM2).reduce((sum, areaM2) => sum + areaM2, 0),
+    ...runsOf(zone.lengthM),
+    findingM2: sumOf(zone.findingM2),
   };
 }
 
-function metresOf({ lengthM }: ZoneTotals, type: 'crack' | 'joint'): number {
-  let metres = 0;
-  for (const [id, lineM] of Object.entries(lengthM)) if (typeOf(id as RecordId) === type) metres += lineM;
-  return metres;
-}
+/** The engine gives a zone of which nothing has changed the same amounts again, and a floor has thousands of them. */
+const runsOf = keptOf((lengthM: ZoneTotals['lengthM']): Pick<ZoneFigures, 'crackM' | 'jointM'> => {
+  let [crackM, jointM] = [0, 0];
+  for (const [id, metres] of Object.entries(lengthM)) {
+    if (id.startsWith('crack:')) crackM += metres;
+    else if (id.startsWith('joint:')) jointM += metres;
+  }
+  return { crackM, jointM };
+});
+
+const sumOf = keptOf((amounts: ZoneTotals['findingM2']): number =>
+  Object.values(amounts).reduce((sum, amount) => sum + amount, 0),
+);
 
 /** One figure of all zones together. */
 export function sumOfZones(totals: Totals, figure: (zone: ZoneFigures) => number): number {
