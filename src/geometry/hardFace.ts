@@ -51,7 +51,14 @@ function plusScaled(a: Point, span: Point, share: number): Point {
   return [a[0] + move[0], a[1] + move[1]];
 }
 
-/** Turn from one face to the next in radians: positive at an inner corner of the floor, negative at an outer (reflex) one. */
+/** Faces that turn back on each other within this, in radians, are the two sides of something thin. */
+const FOLD = 1e-6;
+
+/**
+ * Turn from one face to the next in radians: positive at an inner corner of the floor, negative at an outer (reflex)
+ * one. Right back is an outer one: the end of something thin that stands on the floor.
+ */
 export function turnBetween(before: Face, after: Face): number {
-  return Math.atan2(cross(before.run, after.run), dot(before.run, after.run));
+  const turn = Math.atan2(cross(before.run, after.run), dot(before.run, after.run));
+  return turn > Math.PI - FOLD ? turn - 2 * Math.PI : turn;
 }

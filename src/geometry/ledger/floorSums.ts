@@ -4,7 +4,6 @@ import { updatedLedger } from './floorLedger.ts';
 import { type Cluster, isSlab } from './clusters.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
 import { outsideFaults } from './outsideFaults.ts';
-import type { ZoneSums } from './sumsMemory.ts';
 import { zoneSums } from './zoneSums.ts';
 
 /** Measures a floor, or what changed of it since the memory was last used. Never throws. */

@@ -48,6 +48,7 @@ export interface Margins {
 
 interface MovedPiece {
   readonly start: PathStep;
+  readonly middle: readonly PathStep[];
   readonly end: PathStep;
   /** Directions of travel at both ends. */
   readonly startRun: readonly [number, number];
@@ -63,7 +64,7 @@ function grownPath(loop: TracedLoop, byMm: number, around: Margins): PathStep[] 
     const before = moved.at(i - 1) as MovedPiece;
     const source = loop[i] as TracedPiece;
     path.push(...cornerSteps(before, piece, source.fromX, source.fromY, byMm));
-    path.push(piece.end);
+    path.push(...piece.middle, piece.end);
   }
   return path;
 }
@@ -92,6 +93,7 @@ function movedPiece(piece: TracedPiece, byMm: number, around: Margins): MovedPie
   const [dx, dy] = isSide ? [0, 0] : [run[1] * byMm, -run[0] * byMm];
   return {
     start: { x: fromX + dx, y: fromY + dy },
+    middle: [],
     end: { x: toX + dx, y: toY + dy },
     startRun: run,
     endRun: run,
@@ -108,16 +110,19 @@ function movedArc(piece: TracedPiece, { cx, cy, radius }: Arc, byMm: number): Mo
   const { turn } = arcBetween(cx, cy, radius, fromX, fromY, toX, toY);
   const sense = turn >= 0 ? 1 : -1;
   // Walked against the turn of the axes the part lies outside the circle, and outwards is towards its middle.
-  const grown = Math.max(0, radius + sense * byMm);
+  const grown = radius + sense * byMm;
   const share = grown / radius;
   const move = (x: number, y: number): PathStep => ({ x: cx + (x - cx) * share, y: cy + (y - cy) * share });
   const runAt = (x: number, y: number): readonly [number, number] => [
     (-(y - cy) / radius) * sense,
     ((x - cx) / radius) * sense,
   ];
+  const end = move(toX, toY);
   return {
     start: move(fromX, fromY),
-    end: { ...move(toX, toY), arc: { cx, cy, radius: grown, turn } },
+    // A disc larger than the circle reaches past its middle; there the arc would run backwards, so the middle is all of it.
+    middle: grown < 0 ? [{ x: cx, y: cy }] : [],
+    end: grown > 0 ? { ...end, arc: { cx, cy, radius: grown, turn } } : end,
     startRun: runAt(fromX, fromY),
     endRun: runAt(toX, toY),
     isSide: false,
