@@ -1,4 +1,4 @@
-import type { FloorShape, MachineShape } from '../floorShape.ts';
+import type { FloorShape } from '../floorShape.ts';
 import { bandWidths } from '../faces.ts';
 import type { Cascades } from './cells.ts';
 import type { CascadeEdge } from './edging.ts';
@@ -44,7 +44,7 @@ export function cascadePlan(shape: FloorShape): CascadePlan {
     edges,
     ofRest,
     ofZone: (id) => zones.get(id) ?? -1,
-    key: JSON.stringify([shape.machines as readonly MachineShape[], sequences, ofRest]),
+    key: JSON.stringify([shape.machines, sequences, ofRest]),
   };
 }
 

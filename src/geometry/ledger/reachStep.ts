@@ -7,17 +7,8 @@ import { pathFault } from './floorItems.ts';
 import { WALL_GAP } from './layers.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
 import { placeIn } from './place.ts';
-import {
-  type EnteredAt,
-  type MachineAt,
-  ON_EDGE_MM,
-  enteredRooms,
-  facesIn,
-  findRooms,
-  reachIn,
-  roomLinks,
-  roomsAt,
-} from './reach.ts';
+import { type EnteredAt, type MachineAt, enteredRooms, findRooms, reachIn, roomLinks } from './reach.ts';
+import { ON_EDGE_MM, facesIn, roomsAt } from './wayIn.ts';
 import { tileEdges } from './tileEdges.ts';
 import { type Tile, outlinesIn } from './tiles.ts';
 import { askAt } from './walks.ts';

@@ -138,7 +138,7 @@ const STRAIGHT = 1e-9;
 function withoutStraight(points: readonly Point[]): Ring {
   const kept: Point[] = [];
   for (const [i, at] of points.entries()) {
-    const before = kept.at(-1) ?? (points.at(-1) as Point);
+    const before = kept.at(-1) ?? points.at(-1) ?? at;
     const after = points[(i + 1) % points.length] as Point;
     const [u, v] = [minus(at, before), minus(after, at)];
     const size = Math.hypot(u[0], u[1]) * Math.hypot(v[0], v[1]);

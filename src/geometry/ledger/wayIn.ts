@@ -1,0 +1,125 @@
+import { type Box, boxesMeet, grownBox } from '../box.ts';
+import type { Point } from '../floorShape.ts';
+import type { Face } from '../hardFace.ts';
+import { distance } from '../point.ts';
+import { crossing } from '../segment.ts';
+import { type EnteredAt, type MachineAt, bodyOutlines, roomHolding } from './reach.ts';
+import { standLoops } from './roomLoops.ts';
+import type { TileGrid } from './tiles.ts';
+import type { TracedLoop } from './trace.ts';
+
+/*
+ * Where a machine comes on to the floor from an entrance.
+ *
+ *    wall ====x====      An entrance mostly lies on a face, where nothing can stand: the machine starts from the
+ *            / \         nearest floor in sight. Along an edge where the floor runs on it may start anywhere.
+ */
+
+/** An entrance this near to an edge, in mm, leads in through it. */
+export const ON_EDGE_MM = 5;
+/** How far apart floor is asked for along an edge where machines come on, in mm. */
+const STEP_MM = 25;
+
+/** Rooms that an entrance leads to: the one it lies in, all along the open edge it lies on, or the nearest in sight. */
+export function roomsAt(
+  at: Point,
+  machine: MachineAt,
+  grid: TileGrid,
+  runEdges: readonly { readonly a: Point; readonly b: Point }[],
+  facesNear: (box: Box) => readonly Face[],
+): EnteredAt[] {
+  const holding = roomHolding(at, machine, grid);
+  if (holding) return [holding];
+  const edge = runEdges.find(({ a, b }) => distanceTo(at, a, b) <= ON_EDGE_MM);
+  if (edge) return roomsAlong(edge.a, edge.b, machine, grid);
+  const within = Math.max(...Object.values(machine.sizes.bodyMm)) * 1.5 + ON_EDGE_MM;
+  const place = nearestInSight(at, within, machine, grid, facesNear);
+  const found = place && roomHolding(place, machine, grid);
+  return found ? [found] : [];
+}
+
+function roomsAlong(a: Point, b: Point, machine: MachineAt, grid: TileGrid): EnteredAt[] {
+  const steps = Math.max(1, Math.ceil(distance(a, b) / STEP_MM));
+  const found: EnteredAt[] = [];
+  for (let i = 0; i <= steps; i += 1) {
+    const share = i / steps;
+    const at = roomHolding([a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share], machine, grid);
+    if (at && !found.some((other) => other.tile === at.tile && other.room === at.room)) found.push(at);
+  }
+  return found;
+}
+
+/** A place just inside the nearest floor that a body can stand on, with no face in between. */
+function nearestInSight(
+  at: Point,
+  withinMm: number,
+  machine: MachineAt,
+  grid: TileGrid,
+  facesNear: (box: Box) => readonly Face[],
+): Point | null {
+  const box = grownBox({ minX: at[0], minY: at[1], maxX: at[0], maxY: at[1] }, withinMm);
+  const outlines = [...new Set(grid.meeting(box).flatMap((tile) => bodyOutlines(tile, machine)))];
+  const loops = standLoops(box, outlines, false);
+  if (loops === 'all') return at;
+  const faces = facesNear(box);
+  const places = loops.flatMap((loop) => nearestOf(loop, at)).filter((place) => distance(place, at) <= withinMm);
+  const seen = places
+    .filter((place) => isInSight(at, place, faces))
+    .toSorted((p, q) => distance(p, at) - distance(q, at))[0];
+  if (!seen) return null;
+  const far = distance(seen, at);
+  const beyond = (far + 1e-3) / far;
+  return [at[0] + (seen[0] - at[0]) * beyond, at[1] + (seen[1] - at[1]) * beyond];
+}
+
+/** Nearest places on the pieces of an outline; sides of the box that was looked at are no outline. */
+function nearestOf(loop: TracedLoop, at: Point): Point[] {
+  return loop.flatMap(({ fromX, fromY, toX, toY, part }): Point[] => {
+    if (part?.isSide) return [];
+    const arc = part?.edge.arc;
+    if (arc) {
+      const far = Math.hypot(at[0] - arc.cx, at[1] - arc.cy);
+      const onArc: Point = [
+        arc.cx + ((at[0] - arc.cx) * arc.radius) / far,
+        arc.cy + ((at[1] - arc.cy) * arc.radius) / far,
+      ];
+      const isOn =
+        onArc[1] >= Math.min(fromY, toY) && onArc[1] <= Math.max(fromY, toY) && (onArc[0] - arc.cx) * arc.half >= 0;
+      return isOn
+        ? [onArc]
+        : [
+            [fromX, fromY],
+            [toX, toY],
+          ];
+    }
+    const [dx, dy] = [toX - fromX, toY - fromY];
+    const share = Math.min(1, Math.max(0, ((at[0] - fromX) * dx + (at[1] - fromY) * dy) / (dx * dx + dy * dy)));
+    return [[fromX + dx * share, fromY + dy * share]];
+  });
+}
+
+/** No face between the two places; the face the entrance stands in does not hide anything. */
+function isInSight(at: Point, to: Point, faces: readonly Face[]): boolean {
+  return faces.every((face) => {
+    const meet = crossing(at, to, face.a, face.b);
+    return !meet || distance(meet.at, at) <= ON_EDGE_MM;
+  });
+}
+
+function distanceTo(at: Point, a: Point, b: Point): number {
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((at[0] - a[0]) * dx + (at[1] - a[1]) * dy) / square));
+  return Math.hypot(at[0] - a[0] - dx * share, at[1] - a[1] - dy * share);
+}
+
+export function facesIn(faces: readonly Face[], box: Box): readonly Face[] {
+  return faces.filter(({ a, b }) =>
+    boxesMeet(box, {
+      minX: Math.min(a[0], b[0]),
+      minY: Math.min(a[1], b[1]),
+      maxX: Math.max(a[0], b[0]),
+      maxY: Math.max(a[1], b[1]),
+    }),
+  );
+}
