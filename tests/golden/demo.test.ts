@@ -71,7 +71,7 @@ describe('the workshop shows every feature', () => {
     expect(hall?.cutOffM2).toBeGreaterThan(7.2);
     expect(stores?.tightM2).toBeGreaterThan(0.6 * 1.8);
     const barred = hall?.tight.map(({ blockedBy }) => blockedBy?.passage.id);
-    expect(barred).toEqual(expect.arrayContaining(['opening:stores', 'opening:switchRoom']));
+    expect(barred).toContain('opening:switchRoom');
     // The stores have a smaller grinder that passes their door: only the switch room is said to lie behind one.
     const said = faults.flatMap(({ record, code }) => (code === 'gapTooNarrow' ? [record] : []));
     expect(said).toEqual(['opening:switchRoom']);
