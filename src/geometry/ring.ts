@@ -1,5 +1,5 @@
 import type { Point, Region, Ring } from './floorShape.ts';
-import { type Box, boxOf, boxesMeet } from './box.ts';
+import { boxOf } from './box.ts';
 import { cross, distance, dot, isFinitePoint, isSame, minus } from './point.ts';
 import { crossing, overlap } from './segment.ts';
 import { boxIndex } from './spatial.ts';
@@ -75,20 +75,38 @@ export function ringContains(ring: Ring, p: Point): boolean {
  */
 export function selfCrossing(ring: Ring): Point | null {
   const edges = ring.map((a, i) => [a, corner(ring, i + 1)] as const);
-  const boxes = edges.map((edge) => boxOf(edge));
+  if (edges.length > FEW_EDGES) return crossingByIndex(edges);
   // Of a ring with few edges looking at all pairs costs less than an index.
-  const index = edges.length > FEW_EDGES ? boxIndex(boxes) : null;
   for (let i = 0; i < edges.length; i += 1) {
-    const near = index ? index.meeting(boxes[i] as Box).toSorted((x, y) => x - y) : null;
-    const count = near ? near.length : edges.length;
-    for (let k = near ? 0 : i + 1; k < count; k += 1) {
-      const j = near ? (near[k] as number) : k;
-      if (j <= i || !boxesMeet(boxes[i] as Box, boxes[j] as Box)) continue;
-      const meet = edgesMeet(edges, i, j);
+    for (let j = i + 1; j < edges.length; j += 1) {
+      const meet = mayMeet(edges[i] as RingEdge, edges[j] as RingEdge) ? edgesMeet(edges, i, j) : null;
       if (meet) return meet;
     }
   }
   return null;
+}
+
+type RingEdge = readonly [Point, Point];
+
+function crossingByIndex(edges: readonly RingEdge[]): Point | null {
+  const index = boxIndex(edges.map((edge) => boxOf(edge)));
+  for (const [i, edge] of edges.entries()) {
+    for (const j of index.meeting(boxOf(edge)).toSorted((x, y) => x - y)) {
+      const meet = j > i && mayMeet(edge, edges[j] as RingEdge) ? edgesMeet(edges, i, j) : null;
+      if (meet) return meet;
+    }
+  }
+  return null;
+}
+
+/** Their boxes meet. */
+function mayMeet([[ax, ay], [bx, by]]: RingEdge, [[cx, cy], [dx, dy]]: RingEdge): boolean {
+  return (
+    Math.min(ax, bx) <= Math.max(cx, dx) &&
+    Math.min(cx, dx) <= Math.max(ax, bx) &&
+    Math.min(ay, by) <= Math.max(cy, dy) &&
+    Math.min(cy, dy) <= Math.max(ay, by)
+  );
 }
 
 const FEW_EDGES = 24;

@@ -40,11 +40,15 @@ function cellNumber(sums: SumsMemory, { zone, part, findings }: Cell): number {
   const ofZone = sums.cellsOfZone.get(zone) ?? [];
   sums.cellsOfZone.set(zone, ofZone);
   ofZone.push(number);
-  ofZone.sort((a, b) => (keyOf(sums, a) < keyOf(sums, b) ? -1 : 1));
   return number;
 }
 
-function keyOf({ cells }: SumsMemory, number: number): string {
-  const cell = cells[number];
-  return cell ? `${cell.part} ${cell.findings.join()}` : '';
+/** Numbers of the cells of a zone by part and findings, whenever they were first met: sums are always taken in one order. */
+export function cellsInOrder({ cells, cellsOfZone }: SumsMemory, zone: number): number[] {
+  const keyOf = (number: number): string => {
+    const cell = cells[number];
+    return cell ? `${cell.part} ${cell.findings.join()}` : '';
+  };
+  const keyed = (cellsOfZone.get(zone) ?? []).map((number) => ({ number, key: keyOf(number) }));
+  return keyed.toSorted((a, b) => (a.key < b.key ? -1 : 1)).map(({ number }) => number);
 }

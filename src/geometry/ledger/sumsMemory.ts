@@ -28,7 +28,7 @@ export interface SumsMemory {
   /** A number for each cell that any tile ever had, by zone, part and findings. */
   readonly cellNumbers: Map<string, number>;
   readonly cells: KnownCell[];
-  /** Numbers of the cells of a zone, by part and findings: always added up in one order. */
+  /** Numbers of the cells of a zone. */
   readonly cellsOfZone: Map<number, number[]>;
   /** Area of each cell, in mm2, over all tiles. */
   areas: Float64Array;

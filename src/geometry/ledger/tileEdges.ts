@@ -103,10 +103,17 @@ function addPart(
 /** The winding number along a side as few steps: what runs there and back again is not there. */
 function netBeside(pieces: readonly Beside[]): readonly Beside[] {
   if (pieces.length < 2) return pieces.filter(({ lo, hi }) => lo < hi);
-  const heights = [...new Set(pieces.flatMap(({ lo, hi }) => [lo, hi]))].toSorted((a, b) => a - b);
+  const heights = new Float64Array(2 * pieces.length);
+  for (let i = 0; i < pieces.length; i += 1) {
+    heights[2 * i] = (pieces[i] as Beside).lo;
+    heights[2 * i + 1] = (pieces[i] as Beside).hi;
+  }
+  heights.sort();
   const steps: Beside[] = [];
   for (let i = 0; i + 1 < heights.length; i += 1) {
-    const [lo, hi] = [heights[i] as number, heights[i + 1] as number];
+    const lo = heights[i] as number;
+    const hi = heights[i + 1] as number;
+    if (lo === hi) continue;
     let up = 0;
     for (const piece of pieces) if (piece.lo <= lo && piece.hi >= hi) up += piece.up;
     const last = steps.at(-1);

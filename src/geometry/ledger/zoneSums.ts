@@ -1,6 +1,6 @@
 import type { FloorShape, LineParts } from '../floorShape.ts';
 import { REST } from '../floorShape.ts';
-import { addAreas } from './areaSums.ts';
+import { addAreas, cellsInOrder } from './areaSums.ts';
 import { LAP, NET, STRIP, TIGHT } from './cells.ts';
 import { NO_ZONE } from './place.ts';
 import { type FaceTally, emptyTally } from './faceTally.ts';
@@ -54,7 +54,7 @@ interface AreaCell extends KnownCell {
 
 function sumZone(state: LedgerState, { number, id, machine }: Sheet, cascade: number): ZoneSums {
   const { sums } = state;
-  const cells = (sums.cellsOfZone.get(number) ?? []).map((cell): AreaCell => ({
+  const cells = cellsInOrder(sums, number).map((cell): AreaCell => ({
     ...(sums.cells[cell] as KnownCell),
     areaMm2: sums.areas[cell] ?? 0,
   }));
