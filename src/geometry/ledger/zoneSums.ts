@@ -30,8 +30,7 @@ export function zoneSums(state: LedgerState, shape: FloorShape, stale: Stale): Z
   return sheets.map((sheet) => {
     const known = sums.zones.get(sheet.number);
     const cascade = cascadeOf(state, sheet.number);
-    const isSame = known?.id === sheet.id && known.machine === (cascade < 0 ? null : sheet.machine);
-    if (known && isSame && !changed.has(sheet.number)) return known;
+    if (known?.id === sheet.id && !changed.has(sheet.number) && isSameCrew(state, known, sheet, cascade)) return known;
     const zone = sumZone(state, sheet, cascade);
     sums.zones.set(sheet.number, zone);
     return zone;
@@ -40,6 +39,18 @@ export function zoneSums(state: LedgerState, shape: FloorShape, stale: Stale): Z
 
 function cascadeOf({ cascades }: LedgerState, zone: number): number {
   return zone === NO_ZONE ? cascades.ofRest : (cascades.ofZone.get(zone) ?? -1);
+}
+
+/** A machine that follows without getting any floor changes no area, and still is told. */
+function isSameCrew(state: LedgerState, { machine, fields }: ZoneSums, sheet: Sheet, cascade: number): boolean {
+  const crew = machineIds(state, cascade);
+  const isSameFirst = machine === (cascade < 0 ? null : sheet.machine);
+  return isSameFirst && crew.length === fields.length && crew.every((id, k) => id === fields[k]?.machine);
+}
+
+/** Machines of a cascade in their order. */
+function machineIds({ cascades, plan }: LedgerState, cascade: number): string[] {
+  return (cascades.machinesOf[cascade] ?? []).map((number) => plan.machines[number]?.shape.id ?? '');
 }
 
 interface Sheet {
@@ -70,10 +81,7 @@ function sumZone(state: LedgerState, { number, id, machine }: Sheet, cascade: nu
     stripM2: sum((part) => part === STRIP || part === LAP),
     tightM2: sum((part) => part === TIGHT),
     lapM2: sum((part) => part === LAP),
-    fields: (state.cascades.machinesOf[cascade] ?? []).map((machineNumber, k) => ({
-      machine: state.plan.machines[machineNumber]?.shape.id ?? '',
-      areaM2: sum((part) => part === k),
-    })),
+    fields: machineIds(state, cascade).map((ownId, k) => ({ machine: ownId, areaM2: sum((part) => part === k) })),
     faces: tally.metres,
     hiddenFaces: tally.hidden,
     innerCorners: tally.innerCorners,
@@ -136,20 +144,15 @@ function findingSums(cells: readonly AreaCell[], idOf: ReadonlyMap<number, strin
 }
 
 /** Adds up the faces again in zones where some changed, and tells the zones whose sums are other ones. */
-function addFaces({ sums, clusters, tallyOf }: LedgerState, { faceZones }: Stale, changed: Set<number>): void {
-  if (faceZones.size === 0) return;
-  const zones = new Map(Array.from(faceZones, (zone) => [zone, emptyTally()]));
-  for (const cluster of clusters) {
-    const tallies = tallyOf.get(cluster);
-    if (!tallies) continue;
-    for (const [zone, tally] of tallies) {
-      const sum = zones.get(zone);
-      if (sum) addTally(sum, tally);
+function addFaces({ sums, clustersIn, tallyOf }: LedgerState, { faceZones }: Stale, changed: Set<number>): void {
+  for (const zone of faceZones) {
+    const sum = emptyTally();
+    for (const cluster of [...(clustersIn.get(zone) ?? [])].toSorted((a, b) => a.owner - b.owner)) {
+      const tally = tallyOf.get(cluster)?.get(zone);
+      if (tally) addTally(sum, tally);
     }
-  }
-  for (const [zone, tally] of zones) {
-    if (!isSameTally(tally, sums.faces.get(zone))) changed.add(zone);
-    sums.faces.set(zone, tally);
+    if (!isSameTally(sum, sums.faces.get(zone))) changed.add(zone);
+    sums.faces.set(zone, sum);
   }
 }
 
