@@ -15,7 +15,7 @@ export interface FuzzOrder {
   readonly shares: number;
 }
 
-/** One process's part of `npm run fuzz`: prints what fails and answers how much did. */
+/** One process's part of `npm run fuzz`: prints what fails and answers how many plans did. */
 export async function fuzzShare(order: FuzzOrder, print: (line: string) => void): Promise<number> {
   const families = FAMILY_NAMES.filter((name) => order.family === undefined || name === order.family);
   if (families.length === 0) {
@@ -29,7 +29,7 @@ export async function fuzzShare(order: FuzzOrder, print: (line: string) => void)
     const plans = Math.min(families.length, order.count - round * families.length);
     const run = runPlans(plans, order.firstSeed + round, jury, families);
     for (const failure of run.failures) print(told(failure));
-    failed += run.failures.length;
+    failed += new Set(run.failures.map(({ family, seed }) => `${family} ${seed}`)).size;
     disagreements += run.disagreements;
   }
   if (disagreements > 0) print(`${disagreements} answers on which other engines do not agree`);

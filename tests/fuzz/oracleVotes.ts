@@ -1,6 +1,6 @@
 import type { FloorShape, MachineShape } from '../../src/geometry/floorShape.ts';
 import { type Oracle, type PartAreas, beyondOracles } from '../support/oracles/oracle.ts';
-import { clipperTsOracle, geosOracle } from '../support/oracles/oracles.ts';
+import { clipperTsOracle, clipperWasmOracle, geosOracle } from '../support/oracles/oracles.ts';
 import { type Numbers, measured } from './engine.ts';
 import { hasHairs } from './hairs.ts';
 import { slackOf, sum } from './laws.ts';
@@ -11,7 +11,8 @@ import { ORACLE_ARC_SHARE } from './tolerances.ts';
  * Other engines vote on net floor and field, whole and zone by zone; and no more may be told as covered by a head than
  * they find (less may be: along faces that are not worked floor counts as hand area, covered or not). None of them is
  * without faults on such plans, so ours is wrong only where all of them agree on something else; where they do not
- * agree, or throw, that is counted and says nothing. They share no code: GEOS, and Clipper in TypeScript.
+ * agree, or throw, that is counted and says nothing. They share no code: GEOS, and Clipper, compiled to WebAssembly for
+ * most plans, which is quicker, and in TypeScript for the careful look.
  */
 export interface Verdict {
   readonly faults: readonly string[];
@@ -34,7 +35,7 @@ const CAREFUL_SEGMENTS = 1024;
 
 export async function loadJury(): Promise<Jury> {
   return {
-    quick: [await geosOracle(QUICK_SEGMENTS), clipperTsOracle(QUICK_SEGMENTS)],
+    quick: [await geosOracle(QUICK_SEGMENTS), await clipperWasmOracle(QUICK_SEGMENTS)],
     careful: [await geosOracle(CAREFUL_SEGMENTS), clipperTsOracle(CAREFUL_SEGMENTS)],
   };
 }
