@@ -1,4 +1,4 @@
-import type { Point, Region } from './floorShape.ts';
+import type { Point, Region, Ring } from './floorShape.ts';
 
 /** Upright boxes, to ask quickly what cannot meet. */
 export interface Box {
@@ -24,19 +24,32 @@ export function boxOf(points: Iterable<Point>): Box {
 }
 
 export function boxOfRegion(region: Region): Box {
-  let box = boxOf([]);
-  for (const [outer] of region) if (outer) box = boxAround(box, boxOf(outer));
-  return box;
+  return boxAroundAll(region.map(([outer]) => boxOf(outer ?? [])));
 }
 
 /** The smallest box around two. */
-export function boxAround(a: Box, b: Box): Box {
+function boxAround(a: Box, b: Box): Box {
   return {
     minX: Math.min(a.minX, b.minX),
     minY: Math.min(a.minY, b.minY),
     maxX: Math.max(a.maxX, b.maxX),
     maxY: Math.max(a.maxY, b.maxY),
   };
+}
+
+/** The smallest box around all; of none at all a box that meets nothing. */
+export function boxAroundAll(boxes: readonly Box[]): Box {
+  return boxes.reduce(boxAround, boxOf([]));
+}
+
+/** The corners of a box as a ring of positive area. */
+export function boxRing({ minX, minY, maxX, maxY }: Box): Ring {
+  return [
+    [minX, minY],
+    [maxX, minY],
+    [maxX, maxY],
+    [minX, maxY],
+  ];
 }
 
 export function grownBox(box: Box, by: number): Box {

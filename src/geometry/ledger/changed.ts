@@ -1,4 +1,4 @@
-import type { Box } from '../box.ts';
+import { type Box, boxAroundAll, boxOf } from '../box.ts';
 import type { Edge } from './edge.ts';
 import type { Outline } from './outline.ts';
 import { tileEdges } from './tileEdges.ts';
@@ -46,7 +46,7 @@ function movedEnds(gone: readonly Edge[], fresh: readonly Edge[]): Box[] {
   return [
     ...ends(gone).filter(([x, y]) => !now.has(`${x} ${y}`)),
     ...ends(fresh).filter(([x, y]) => !old.has(`${x} ${y}`)),
-  ].map(([x, y]) => ({ minX: x, minY: y, maxX: x, maxY: y }));
+  ].map((end) => boxOf([end]));
 }
 
 /** A level edge has no place in the sweep, but it is an edge that may move. */
@@ -67,17 +67,6 @@ function keyOf(outline: Outline): string {
 
 function boxOfEdge({ x0, y0, x1, y1 }: Edge): Box {
   return { minX: Math.min(x0, x1), minY: y0, maxX: Math.max(x0, x1), maxY: y1 };
-}
-
-function boxAroundAll(boxes: readonly Box[]): Box {
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const box of boxes) {
-    minX = Math.min(minX, box.minX);
-    minY = Math.min(minY, box.minY);
-    maxX = Math.max(maxX, box.maxX);
-    maxY = Math.max(maxY, box.maxY);
-  }
-  return { minX, minY, maxX, maxY };
 }
 
 /** True when two lists of outlines leave the very same edges in a box. */

@@ -1,5 +1,5 @@
-import { type Box, boxAround, grownBox } from '../box.ts';
-import type { FaceKind, Point, Ring } from '../floorShape.ts';
+import { type Box, boxAroundAll, boxRing, grownBox } from '../box.ts';
+import type { FaceKind, Point } from '../floorShape.ts';
 import type { EdgePart, EdgeSource } from './edge.ts';
 import { SLAB, WALL_GAP } from './layers.ts';
 import { type Outline, ringOutline } from './outline.ts';
@@ -55,7 +55,7 @@ const SAME_EDGE_MM = 1e-6;
 
 /** Sweeps the items of a cluster. `onSlab`: they stand on a slab that is not among them. */
 export function traceCluster(items: readonly HardItem[], onSlab: boolean): ClusterTrace {
-  const box = grownBox(items.map((item) => item.box).reduce(boxAround), 1);
+  const box = grownBox(boxAroundAll(items.map((item) => item.box)), 1);
   const outlines = items.flatMap((item) => item.outlines);
   const tile = tileEdges(box, onSlab ? [slabAround(box), ...outlines] : outlines);
   const place = placeIn(tile, LAYERS);
@@ -110,14 +110,7 @@ function outerLength(loops: readonly TracedLoop[]): number {
 
 /** Floor all round things that stand on it; its sides were drawn by nobody and are no faces. */
 function slabAround(box: Box): Outline {
-  const { minX, minY, maxX, maxY } = grownBox(box, -0.5);
-  const ring: Ring = [
-    [minX, minY],
-    [maxX, minY],
-    [maxX, maxY],
-    [minX, maxY],
-  ];
-  return ringOutline(ring, SLAB, -1);
+  return ringOutline(boxRing(grownBox(box, -0.5)), SLAB, -1);
 }
 
 /** What the slab says of its own edge stands, but for `run`: a column drawn against the outside of that is a face. */

@@ -1,4 +1,4 @@
-import { type Box, grownBox } from '../box.ts';
+import { boxOf, grownBox } from '../box.ts';
 import { BEYOND_MM, type ChainParts, WIDEST_STRIP_MM, chainParts, edgedWidths, workedStretches } from '../faces.ts';
 import type { Face } from '../hardFace.ts';
 import { along } from '../point.ts';
@@ -52,13 +52,7 @@ export function newEdging(cluster: Cluster, grid: TileGrid, edges: readonly Casc
   const widest = Math.max(INSIDE_MM, ...edges.flatMap(({ widths }) => Object.values(widths))) + BEYOND_MM + 1;
   const inTile = new Map<Tile, number[]>();
   for (const [i, { a, b }] of faces.entries()) {
-    const box: Box = {
-      minX: Math.min(a[0], b[0]),
-      minY: Math.min(a[1], b[1]),
-      maxX: Math.max(a[0], b[0]),
-      maxY: Math.max(a[1], b[1]),
-    };
-    for (const tile of grid.meeting(grownBox(box, widest))) {
+    for (const tile of grid.meeting(grownBox(boxOf([a, b]), widest))) {
       const list = inTile.get(tile);
       if (list) list.push(i);
       else inTile.set(tile, [i]);

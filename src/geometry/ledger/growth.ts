@@ -1,3 +1,4 @@
+import { boxAroundAll } from '../box.ts';
 import { cross, dot } from '../point.ts';
 import type { Arc } from './edge.ts';
 import { type Outline, type PathStep, pathOutline } from './outline.ts';
@@ -31,12 +32,7 @@ export function grownOutline(
     item,
     edges: parts.flatMap((one) => one.edges),
     levels: parts.flatMap((one) => one.levels),
-    box: {
-      minX: Math.min(...parts.map(({ box }) => box.minX)),
-      minY: Math.min(...parts.map(({ box }) => box.minY)),
-      maxX: Math.max(...parts.map(({ box }) => box.maxX)),
-      maxY: Math.max(...parts.map(({ box }) => box.maxY)),
-    },
+    box: boxAroundAll(parts.map((one) => one.box)),
   };
 }
 

@@ -1,4 +1,4 @@
-import { type Box, boxAround } from '../box.ts';
+import { boxAroundAll } from '../box.ts';
 import type { PatchShape, Point, Ring, SlabShape, SolidShape, WallShape } from '../floorShape.ts';
 import { corner, signedArea } from '../ring.ts';
 import type { DrawnEdge, HardItem } from './cluster.ts';
@@ -62,6 +62,5 @@ function outlineOf(edges: readonly DrawnEdge[], layer: number, item: number): Ou
 }
 
 function itemOf(id: string, number: number, outlines: readonly Outline[], drawn: readonly DrawnEdge[]): HardItem {
-  const box: Box = outlines.map((outline) => outline.box).reduce(boxAround);
-  return { id, number, outlines, drawn, box };
+  return { id, number, outlines, drawn, box: boxAroundAll(outlines.map((outline) => outline.box)) };
 }

@@ -1,4 +1,4 @@
-import { type Box, boxesMeet, grownBox } from '../box.ts';
+import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
 import type { FloorShape, Point, SlabShape, WallShape } from '../floorShape.ts';
 import { type Face, faceBetween, turnedFace } from '../hardFace.ts';
 import { along, minus, quarterTurn, unit } from '../point.ts';
@@ -11,7 +11,7 @@ import { type WidthByKind, bandOutlines, wholeStretch } from './faceBands.ts';
 import { type FloorItems, present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
 import { APRON, BACK, BAND, WAY, edgedLayer } from './layers.ts';
-import { type ClusterBands, type LedgerState, type Stale, putIn } from './ledgerState.ts';
+import { type ClusterBands, type LedgerState, type Stale, putIn, setTally } from './ledgerState.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import type { MachineAt } from './reach.ts';
 import { type Tile, replaceGroup } from './tiles.ts';
@@ -155,9 +155,9 @@ function dropCluster(state: LedgerState, cluster: Cluster, stale: Stale): void {
     state.ownStrips.delete(`${cascade} ${cluster.owner}`);
   }
   stale.clusters.add(cluster);
-  for (const zone of state.tallyOf.get(cluster)?.keys() ?? []) stale.faceZones.add(zone);
+  setTally(state, cluster, null, stale);
   state.clusters.splice(state.clusters.indexOf(cluster), 1);
-  for (const map of [state.bands, state.edgingOf, state.tallyOf, state.strips]) map.delete(cluster);
+  for (const map of [state.bands, state.edgingOf, state.strips]) map.delete(cluster);
 }
 
 /** Every band of a cluster's faces: for each machine where its body and its head stay off, for each cascade its strip. */
@@ -209,15 +209,7 @@ function facesBeside(cluster: Cluster, aprons: readonly Outline[], reachMm: numb
   if (aprons.length === 0) return [];
   const faces = cluster.faces.chains.flatMap((chain) => chain.faces);
   return faces.filter(({ a, b }) => {
-    const box = grownBox(
-      {
-        minX: Math.min(a[0], b[0]),
-        minY: Math.min(a[1], b[1]),
-        maxX: Math.max(a[0], b[0]),
-        maxY: Math.max(a[1], b[1]),
-      },
-      reachMm,
-    );
+    const box = grownBox(boxOf([a, b]), reachMm);
     return aprons.some((each) => boxesMeet(each.box, box));
   });
 }

@@ -1,5 +1,6 @@
-import { type Box, grownBox } from '../box.ts';
+import { type Box, boxOf, grownBox } from '../box.ts';
 import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
+import { isFinitePoint } from '../point.ts';
 import type { CascadePlan } from './cascades.ts';
 import type { Cascades } from './cells.ts';
 import type { HardItem } from './cluster.ts';
@@ -9,7 +10,7 @@ import type { FaceTally } from './faceTally.ts';
 import { type FloorItems, type LineItem, NO_ITEMS } from './floorItems.ts';
 import type { LineRun } from './lineRuns.ts';
 import type { Outline } from './outline.ts';
-import { marginOf } from './reach.ts';
+import { type EnteredAt, marginOf } from './reach.ts';
 import { type SumsMemory, sumsMemory } from './sumsMemory.ts';
 import { type Tile, type TileGrid, coversBox, tileGrid } from './tiles.ts';
 
@@ -25,6 +26,8 @@ export interface LedgerState {
   items: FloorItems;
   /** The entrances that the reach was found from. */
   entrances: FloorShape['entrances'] | null;
+  /** The rooms that entrances lead to, by machine; null: there is no entrance. */
+  readonly entered: (readonly EnteredAt[] | null)[];
   readonly itemsByNumber: Map<number, HardItem>;
   /** Passages closed to a machine, by slot. */
   readonly waysOf: Map<string, readonly Outline[]>;
@@ -34,6 +37,8 @@ export interface LedgerState {
   readonly bands: Map<Cluster, ClusterBands>;
   readonly edgingOf: Map<Cluster, Edging>;
   readonly tallyOf: Map<Cluster, ReadonlyMap<number, FaceTally>>;
+  /** Clusters with faces in a zone. */
+  readonly clustersIn: Map<number, Set<Cluster>>;
   /** Cascade and owner of clusters with strips of their own. */
   readonly ownStrips: Set<string>;
   readonly strips: Map<Cluster, readonly (readonly Outline[] | null)[]>;
@@ -98,6 +103,7 @@ export function stateFor(shape: FloorShape, plan: CascadePlan, before: LedgerSta
     },
     items: NO_ITEMS,
     entrances: null,
+    entered: [],
     itemsByNumber: new Map(),
     waysOf: new Map(),
     clusterOf: new Map(),
@@ -105,6 +111,7 @@ export function stateFor(shape: FloorShape, plan: CascadePlan, before: LedgerSta
     bands: new Map(),
     edgingOf: new Map(),
     tallyOf: new Map(),
+    clustersIn: new Map(),
     ownStrips: new Set(),
     strips: new Map(),
     runOf: new Map(),
@@ -117,18 +124,9 @@ export function stateFor(shape: FloorShape, plan: CascadePlan, before: LedgerSta
 
 /** Box of the slabs; of none, or of one that has no size, a box about the origin. */
 function slabBox(shape: FloorShape): Box {
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { ring } of shape.slabs)
-    for (const [x, y] of ring) {
-      if (!Number.isFinite(x) || !Number.isFinite(y)) continue;
-      minX = Math.min(minX, x);
-      minY = Math.min(minY, y);
-      maxX = Math.max(maxX, x);
-      maxY = Math.max(maxY, y);
-    }
-  return minX <= maxX && maxX - minX < FARTHEST_MM && maxY - minY < FARTHEST_MM
-    ? { minX, minY, maxX, maxY }
-    : { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const box = boxOf(shape.slabs.flatMap((slab) => slab.ring.filter(isFinitePoint)));
+  const isSound = box.minX <= box.maxX && box.maxX - box.minX < FARTHEST_MM && box.maxY - box.minY < FARTHEST_MM;
+  return isSound ? box : boxOf([[0, 0]]);
 }
 
 /** A floor larger than this, in mm, is no floor: 100 km. */
@@ -139,9 +137,31 @@ function originOf(least: number): number {
   return Math.floor(least / ORIGIN_MM + 0.5) * ORIGIN_MM;
 }
 
-/** Something in a set of a tile, or out of it. */
-export function putIn<T>(map: Map<Tile, Set<T>>, tile: Tile, thing: T): void {
-  const set = map.get(tile);
+/** Puts a thing into the set of a key. */
+export function putIn<K, T>(map: Map<K, Set<T>>, key: K, thing: T): void {
+  const set = map.get(key);
   if (set) set.add(thing);
-  else map.set(tile, new Set([thing]));
+  else map.set(key, new Set([thing]));
+}
+
+/** What the faces of a cluster add up to, in place of what they did; null for a cluster that is gone. */
+export function setTally(
+  state: LedgerState,
+  cluster: Cluster,
+  tally: ReadonlyMap<number, FaceTally> | null,
+  stale: Stale,
+): void {
+  for (const zone of state.tallyOf.get(cluster)?.keys() ?? []) {
+    stale.faceZones.add(zone);
+    state.clustersIn.get(zone)?.delete(cluster);
+  }
+  if (!tally) {
+    state.tallyOf.delete(cluster);
+    return;
+  }
+  state.tallyOf.set(cluster, tally);
+  for (const zone of tally.keys()) {
+    stale.faceZones.add(zone);
+    putIn(state.clustersIn, zone, cluster);
+  }
 }

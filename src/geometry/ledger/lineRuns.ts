@@ -1,3 +1,4 @@
+import { boxOf } from '../box.ts';
 import type { Point } from '../floorShape.ts';
 import { distance } from '../point.ts';
 import { type Cascades, cascadeAt, isNet, layersOf, partAt } from './cells.ts';
@@ -36,13 +37,7 @@ export function newLineRun(line: LineItem, grid: TileGrid): LineRun {
   const tiles = new Set<Tile>();
   for (let i = 0; i + 1 < line.path.length; i += 1) {
     const [a, b] = [line.path[i] as Point, line.path[i + 1] as Point];
-    const box = {
-      minX: Math.min(a[0], b[0]),
-      minY: Math.min(a[1], b[1]),
-      maxX: Math.max(a[0], b[0]),
-      maxY: Math.max(a[1], b[1]),
-    };
-    for (const tile of grid.meeting(box)) tiles.add(tile);
+    for (const tile of grid.meeting(boxOf([a, b]))) tiles.add(tile);
   }
   return { line, tiles: [...tiles], lengths: [] };
 }

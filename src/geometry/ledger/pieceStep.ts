@@ -5,7 +5,7 @@ import { type Edging, lookAlong, settleEdging } from './edging.ts';
 import { tallyFaces } from './faceTally.ts';
 import { type CoverItem, type FloorItems, present } from './floorItems.ts';
 import { ZONE, stripLayer } from './layers.ts';
-import { type LedgerState, type Stale, putIn } from './ledgerState.ts';
+import { type LedgerState, type Stale, putIn, setTally } from './ledgerState.ts';
 import { newLineRun, settleLine } from './lineRuns.ts';
 import type { Outline } from './outline.ts';
 import { homeOf, NO_ZONE } from './place.ts';
@@ -68,8 +68,7 @@ function faceStep(state: LedgerState, stale: Stale): void {
     const { cluster } = edging;
     settleEdging(edging, state.plan.edges);
     const tally = tallyFaces(edging, state.cascades, state.plan.edges, (at) => zoneAt(state, at));
-    for (const zone of [...(state.tallyOf.get(cluster)?.keys() ?? []), ...tally.keys()]) stale.faceZones.add(zone);
-    state.tallyOf.set(cluster, tally);
+    setTally(state, cluster, tally, stale);
     placeStrips(state, cluster, edging, stale);
   }
 }

@@ -1,4 +1,4 @@
-import { type Box, grownBox } from '../box.ts';
+import { type Box, boxRing, grownBox } from '../box.ts';
 import type { MachineShape, Point } from '../floorShape.ts';
 import { grownOutline } from './growth.ts';
 import { LEAD, reachLayer } from './layers.ts';
@@ -169,17 +169,8 @@ function leadOutline(tile: Tile, machine: MachineAt, entered: readonly boolean[]
     : grownOutline(loops, machine.sizes.leadMm, box, LEAD, 0);
 }
 
-function wholeOutline({ minX, minY, maxX, maxY }: Box, layer: number): Outline {
-  return ringOutline(
-    [
-      [minX, minY],
-      [maxX, minY],
-      [maxX, maxY],
-      [minX, maxY],
-    ],
-    layer,
-    0,
-  );
+function wholeOutline(box: Box, layer: number): Outline {
+  return ringOutline(boxRing(box), layer, 0);
 }
 
 /** The room that a place lies in, with its tile. */

@@ -1,5 +1,5 @@
 import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
-import { type Box, boxesMeet, grownBox } from '../box.ts';
+import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
 import { blockedEntrance, waysOf } from '../ways.ts';
 import { isNet } from './cells.ts';
 import type { Cluster } from './clusters.ts';
@@ -10,7 +10,7 @@ import { placeIn } from './place.ts';
 import { type EnteredAt, type MachineAt, enteredRooms, findRooms, reachIn, roomLinks } from './reach.ts';
 import { ON_EDGE_MM, facesIn, roomsAt } from './wayIn.ts';
 import { tileEdges } from './tileEdges.ts';
-import { type Tile, outlinesIn } from './tiles.ts';
+import { type RoomLink, type Tile, outlinesIn } from './tiles.ts';
 import { askAt } from './walks.ts';
 
 /*
@@ -24,16 +24,24 @@ export function reachStep(state: LedgerState, shape: FloorShape, stale: Stale): 
   if (isSame) return faults;
   const around = withNeighbours(state, stale.rooms);
   for (const machine of state.plan.machines) {
-    for (const tile of stale.rooms) tile.rooms[machine.number] = findRooms(tile, machine);
-    for (const tile of around) tile.links[machine.number] = roomLinks(state.grid, tile, machine);
+    const { number } = machine;
+    const was = around.map((tile) => ({ count: tile.rooms[number]?.count, links: tile.links[number] }));
+    for (const tile of stale.rooms) tile.rooms[number] = findRooms(tile, machine);
+    for (const tile of around) tile.links[number] = roomLinks(state.grid, tile, machine);
     const entered = entrances && enteredAt(state, shape, machine, entrances);
+    const hangsTheSame = around.every(
+      (tile, i) => was[i]?.count === tile.rooms[number]?.count && sameLinks(was[i]?.links, tile.links[number]),
+    );
     const changed = new Set(stale.rooms);
-    enteredRooms(state.grid, machine, entered, (tile, reached) => {
-      tile.reached[machine.number] = reached;
-      changed.add(tile);
-    });
+    // When all rooms hang together as before and are entered as before, so are those far away.
+    if (!hangsTheSame || !sameEntered(state.entered[number], entered))
+      enteredRooms(state.grid, machine, entered, (tile, reached) => {
+        tile.reached[number] = reached;
+        changed.add(tile);
+      });
+    state.entered[number] = entered;
     for (const tile of changed) {
-      tile.reach[machine.number] = reachIn(tile, machine);
+      tile.reach[number] = reachIn(tile, machine);
       stale.pieces.add(tile);
     }
   }
@@ -41,9 +49,19 @@ export function reachStep(state: LedgerState, shape: FloorShape, stale: Stale): 
 }
 
 /** Tiles and those around them: their links lead into each other. */
-function withNeighbours({ grid }: LedgerState, tiles: ReadonlySet<Tile>): ReadonlySet<Tile> {
-  if (tiles.size === grid.tiles.length) return tiles;
-  return new Set([...tiles].flatMap((tile) => grid.meeting(grownBox(tile.box, 1))));
+function withNeighbours({ grid }: LedgerState, tiles: ReadonlySet<Tile>): readonly Tile[] {
+  if (tiles.size === grid.tiles.length) return grid.tiles;
+  return [...new Set([...tiles].flatMap((tile) => grid.meeting(grownBox(tile.box, 1))))];
+}
+
+function sameLinks(a: readonly RoomLink[] | undefined, b: readonly RoomLink[] | undefined): boolean {
+  if (!a || !b || a.length !== b.length) return false;
+  return a.every((link, i) => link.room === b[i]?.room && link.tile === b[i]?.tile && link.there === b[i]?.there);
+}
+
+function sameEntered(a: readonly EnteredAt[] | null | undefined, b: readonly EnteredAt[] | null): boolean {
+  if (!a || !b) return a === b;
+  return a.length === b.length && a.every(({ tile, room }, i) => tile === b[i]?.tile && room === b[i]?.room);
 }
 
 type Entrance = FloorShape['entrances'][number];
@@ -93,7 +111,7 @@ function enteredAt(
   return entrances.flatMap((entrance) => {
     if (blockedEntrance(entrance, machine.shape, ways)) return [];
     const at = moved(entrance.at, state.origin);
-    const here = grownBox({ minX: at[0], minY: at[1], maxX: at[0], maxY: at[1] }, ON_EDGE_MM);
+    const here = grownBox(boxOf([at]), ON_EDGE_MM);
     const runEdges = clustersNear(state, here).flatMap((cluster) => cluster.faces.runEdges);
     return roomsAt(at, machine, state.grid, runEdges, (box) =>
       facesIn(

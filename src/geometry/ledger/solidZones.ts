@@ -1,3 +1,4 @@
+import { boxOf } from '../box.ts';
 import { type FloorShape, type Point, REST } from '../floorShape.ts';
 import { distance } from '../point.ts';
 import { corner } from '../ring.ts';
@@ -25,13 +26,7 @@ function zoneAround(state: LedgerState, ring: readonly Point[]): number {
   const lengths = new Map<number, number>();
   for (const [i, a] of ring.entries()) {
     const b = corner(ring, i + 1);
-    const box = {
-      minX: Math.min(a[0], b[0]),
-      minY: Math.min(a[1], b[1]),
-      maxX: Math.max(a[0], b[0]),
-      maxY: Math.max(a[1], b[1]),
-    };
-    for (const tile of state.grid.meeting(box)) {
+    for (const tile of state.grid.meeting(boxOf([a, b]))) {
       const share = tile.edges ? shareInBox(a[0], a[1], b[0], b[1], tile.box) : null;
       if (!share || !tile.edges) continue;
       const place = homeOf(tile.edges, layersOf(state.cascades));

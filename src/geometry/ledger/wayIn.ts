@@ -1,4 +1,4 @@
-import { type Box, boxesMeet, grownBox } from '../box.ts';
+import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
 import type { Point } from '../floorShape.ts';
 import type { Face } from '../hardFace.ts';
 import { distance } from '../point.ts';
@@ -57,7 +57,7 @@ function nearestInSight(
   grid: TileGrid,
   facesNear: (box: Box) => readonly Face[],
 ): Point | null {
-  const box = grownBox({ minX: at[0], minY: at[1], maxX: at[0], maxY: at[1] }, withinMm);
+  const box = grownBox(boxOf([at]), withinMm);
   const outlines = [...new Set(grid.meeting(box).flatMap((tile) => bodyOutlines(tile, machine)))];
   const loops = standLoops(box, outlines, false);
   if (loops === 'all') return at;
@@ -114,12 +114,5 @@ function distanceTo(at: Point, a: Point, b: Point): number {
 }
 
 export function facesIn(faces: readonly Face[], box: Box): readonly Face[] {
-  return faces.filter(({ a, b }) =>
-    boxesMeet(box, {
-      minX: Math.min(a[0], b[0]),
-      minY: Math.min(a[1], b[1]),
-      maxX: Math.max(a[0], b[0]),
-      maxY: Math.max(a[1], b[1]),
-    }),
-  );
+  return faces.filter(({ a, b }) => boxesMeet(box, boxOf([a, b])));
 }
