@@ -63,12 +63,14 @@ export async function numbersAtRest(page: Page, timeoutMs = 300_000): Promise<vo
 export async function zoomTo(page: Page, at: Point, pxPerMm: number): Promise<void> {
   const near = (): Promise<number> =>
     page.locator('[data-px-per-mm]').evaluate((plan) => Number((plan as HTMLElement).dataset['pxPerMm']));
-  let [x, y] = await inWindow(page, at);
   // One notch after the other, each where the point is then.
-  for (let notches = 0; notches < 60 && (await near()) < pxPerMm; notches += 1) {
+  async function notch(left: number): Promise<void> {
+    if (left === 0 || (await near()) >= pxPerMm) return;
+    const [x, y] = await inWindow(page, at);
     await page.mouse.move(x, y);
     await page.mouse.wheel(0, -100);
     await planAtRest(page);
-    [x, y] = await inWindow(page, at);
+    await notch(left - 1);
   }
+  await notch(60);
 }
