@@ -43,8 +43,13 @@ export function isNet(place: Place): boolean {
   return (place.inside[SLAB] as number) > 0 && place.bodies.length === 0;
 }
 
+/** The cascade that works a zone, by item number; -1: all by hand. */
+export function cascadeOfZone(zone: number, cascades: Cascades): number {
+  return zone === NO_ZONE ? cascades.ofRest : (cascades.ofZone.get(zone) ?? -1);
+}
+
 export function cascadeAt(place: Place, cascades: Cascades): number {
-  return place.zone === NO_ZONE ? cascades.ofRest : (cascades.ofZone.get(place.zone) ?? -1);
+  return cascadeOfZone(place.zone, cascades);
 }
 
 /** Part that a place of net floor belongs to. `isEdged`: by cascade, every face near the tile has its strip. */

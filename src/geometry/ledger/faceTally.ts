@@ -1,9 +1,8 @@
-import { NO_ZONE } from './place.ts';
 import type { FaceMetres, Point, ZoneMeasure } from '../floorShape.ts';
 import { WIDEST_STRIP_MM, type ChainParts, type FacePart } from '../faces.ts';
 import { type Face, type HardKind, turnBetween } from '../hardFace.ts';
 import { between, isSame, plus } from '../point.ts';
-import type { Cascades } from './cells.ts';
+import { type Cascades, cascadeOfZone } from './cells.ts';
 import { type CascadeEdge, type Edging, type FaceBit, zoneBits } from './edging.ts';
 
 /*
@@ -44,7 +43,7 @@ export function tallyFaces(
     for (const chain of chains)
       addCorners(chain, widths, (corner, isInner) => {
         const zone = zoneAt(corner);
-        if (cascadeOf(zone, cascades) !== cascade) return;
+        if (cascadeOfZone(zone, cascades) !== cascade) return;
         tallyOf(tallies, zone)[isInner ? 'innerCorners' : 'outerCorners'] += 1;
       });
   }
@@ -87,17 +86,13 @@ function tallyOf(tallies: Map<number, FaceTally>, zone: number): FaceTally {
   return fresh;
 }
 
-function cascadeOf(zone: number, cascades: Cascades): number {
-  return zone === NO_ZONE ? cascades.ofRest : (cascades.ofZone.get(zone) ?? -1);
-}
-
 type OnStretch = (face: Face, zone: number, from: number, to: number, worked: boolean) => void;
 
 function forEachStretch(edging: Edging, cascades: Cascades, edges: readonly CascadeEdge[], on: OnStretch): void {
   const partsOf = edging.parts.map((chains) => partsByFace(chains));
   for (const bit of zoneBits(edging)) {
     const face = edging.faces[bit.face] as Face;
-    const cascade = cascadeOf(bit.what, cascades);
+    const cascade = cascadeOfZone(bit.what, cascades);
     if (cascade < 0) on(face, bit.what, bit.from, bit.to, false);
     else
       stretchesIn(

@@ -1,4 +1,4 @@
-import type { FloorShape, GeometryFault } from '../floorShape.ts';
+import { type FloorShape, type GeometryFault, REST } from '../floorShape.ts';
 import { cascadePlan, cascadesOf } from './cascades.ts';
 import { NO_ITEMS, floorItems, itemFaults, present } from './floorItems.ts';
 import { hardStep } from './hardStep.ts';
@@ -45,7 +45,7 @@ function machineFaults(shape: FloorShape): GeometryFault[] {
   const known = new Set(shape.machines.map((machine) => machine.id));
   const asked = [
     ...shape.zones.map(({ id, machine, followedBy }) => ({ id, ids: [machine, ...(followedBy ?? [])] })),
-    { id: 'rest', ids: [shape.restMachine, ...(shape.restFollowedBy ?? [])] },
+    { id: REST, ids: [shape.restMachine, ...(shape.restFollowedBy ?? [])] },
   ];
   return asked.flatMap(({ id, ids }) =>
     ids.flatMap((machine) =>

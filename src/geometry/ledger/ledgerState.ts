@@ -1,7 +1,7 @@
 import { type Box, boxOf, grownBox } from '../box.ts';
 import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
 import { isFinitePoint } from '../point.ts';
-import type { CascadePlan } from './cascades.ts';
+import { type CascadePlan, cascadesOf } from './cascades.ts';
 import type { Cascades } from './cells.ts';
 import type { HardItem } from './cluster.ts';
 import type { Cluster } from './clusters.ts';
@@ -95,12 +95,7 @@ export function stateFor(shape: FloorShape, plan: CascadePlan, before: LedgerSta
     origin,
     grid: tileGrid(around),
     marginMm: Math.max(2, ...plan.machines.map(marginOf)),
-    cascades: {
-      machinesOf: plan.sequences,
-      ofZone: new Map(),
-      ofRest: plan.ofRest,
-      machineCount: plan.machines.length,
-    },
+    cascades: cascadesOf(plan, []),
     items: NO_ITEMS,
     entrances: null,
     entered: [],

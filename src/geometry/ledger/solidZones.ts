@@ -6,7 +6,7 @@ import { layersOf } from './cells.ts';
 import { present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
 import type { LedgerState } from './ledgerState.ts';
-import { homeOf } from './place.ts';
+import { NO_ZONE, homeOf } from './place.ts';
 import { shareInBox, walk } from './walks.ts';
 
 /** Solids by the id of the zone that holds the larger part of their outline. */
@@ -34,5 +34,5 @@ function zoneAround(state: LedgerState, ring: readonly Point[]): number {
         lengths.set(what, (lengths.get(what) ?? 0) + (to - from) * distance(a, b));
     }
   }
-  return [...lengths].toSorted((x, y) => y[1] - x[1])[0]?.[0] ?? -1;
+  return [...lengths].toSorted((x, y) => y[1] - x[1])[0]?.[0] ?? NO_ZONE;
 }

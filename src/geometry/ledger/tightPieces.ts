@@ -1,15 +1,16 @@
-import type { FloorShape, Point, Region, Ring, TightPiece } from '../floorShape.ts';
+import { type FloorShape, type Point, REST, type Region, type Ring, type TightPiece } from '../floorShape.ts';
 import { boxOf, grownBox } from '../box.ts';
 import { WIDEST_STRIP_MM, bandWidths } from '../faces.ts';
 import type { Face } from '../hardFace.ts';
 import { narrowGap } from '../narrowGap.ts';
+import { plus } from '../point.ts';
 import { type RegionIndex, regionIndex } from '../regionIndex.ts';
 import { regionArea } from '../ring.ts';
 import { boxIndex } from '../spatial.ts';
 import { blockerOf, isSliver, liesAlong, pieceSpot } from '../tight.ts';
 import { waysOf } from '../ways.ts';
 import { partKey, ALL_TIGHT } from './partOutlines.ts';
-import { TIGHT } from './cells.ts';
+import { STRIP, TIGHT, cascadeOfZone } from './cells.ts';
 import { NO_ZONE } from './place.ts';
 import { present } from './floorItems.ts';
 import type { LedgerState } from './ledgerState.ts';
@@ -58,8 +59,8 @@ export function tightPieces(
   const zones = [NO_ZONE, ...present(state.items.zones).map((zone) => zone.number)];
   return new Map(
     zones.map((zone) => {
-      const cascade = zone === NO_ZONE ? state.cascades.ofRest : (state.cascades.ofZone.get(zone) ?? -1);
-      const id = present(state.items.zones).find((item) => item.number === zone)?.id ?? 'rest';
+      const cascade = cascadeOfZone(zone, state.cascades);
+      const id = present(state.items.zones).find((item) => item.number === zone)?.id ?? REST;
       const pieces = (outlines.get(partKey(zone, TIGHT)) ?? [])
         .filter((polygon) => !isSliver(polygon))
         .map((polygon): TightPiece => {
@@ -129,13 +130,13 @@ function reasonFinder(
   };
 }
 
-function movedFace(face: Face, [x, y]: Point): Face {
-  return { ...face, a: [face.a[0] + x, face.a[1] + y], b: [face.b[0] + x, face.b[1] + y] };
+function movedFace(face: Face, origin: Point): Face {
+  return { ...face, a: plus(face.a, origin), b: plus(face.b, origin) };
 }
 
 function isField(key: string): boolean {
   const part = Number(key.split(' ')[1]);
-  return part < 100;
+  return part < STRIP;
 }
 
 /** Places where a machine could stand but that it does not get to. */

@@ -1,7 +1,7 @@
 import type { FloorShape, LineParts } from '../floorShape.ts';
 import { REST } from '../floorShape.ts';
 import { addAreas, cellsInOrder } from './areaSums.ts';
-import { LAP, NET, STRIP, TIGHT } from './cells.ts';
+import { LAP, NET, STRIP, TIGHT, cascadeOfZone } from './cells.ts';
 import { NO_ZONE } from './place.ts';
 import { type FaceTally, emptyTally } from './faceTally.ts';
 import { present } from './floorItems.ts';
@@ -29,16 +29,12 @@ export function zoneSums(state: LedgerState, shape: FloorShape, stale: Stale): Z
   ];
   return sheets.map((sheet) => {
     const known = sums.zones.get(sheet.number);
-    const cascade = cascadeOf(state, sheet.number);
+    const cascade = cascadeOfZone(sheet.number, state.cascades);
     if (known?.id === sheet.id && !changed.has(sheet.number) && isSameCrew(state, known, sheet, cascade)) return known;
     const zone = sumZone(state, sheet, cascade);
     sums.zones.set(sheet.number, zone);
     return zone;
   });
-}
-
-function cascadeOf({ cascades }: LedgerState, zone: number): number {
-  return zone === NO_ZONE ? cascades.ofRest : (cascades.ofZone.get(zone) ?? -1);
 }
 
 /** A machine that follows without getting any floor changes no area, and still is told. */
