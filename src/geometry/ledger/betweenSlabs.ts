@@ -1,9 +1,10 @@
 import type { Point } from '../floorShape.ts';
 import { between, distance } from '../point.ts';
 import { nearestOnSegment } from '../segment.ts';
-import { type BoundaryFace, type ClusterTrace, type DrawnEdge, HARDNESS, type HardItem } from './cluster.ts';
-import { SLAB, WALL_GAP } from './layers.ts';
-import { type Place, placeIn } from './place.ts';
+import { isNet } from './cells.ts';
+import { type BoundaryFace, type ClusterTrace, type DrawnEdge, HARDNESS, type HardItem, isSlab } from './cluster.ts';
+import { HARD_LAYERS } from './layers.ts';
+import { placeIn } from './place.ts';
 import { walk } from './walks.ts';
 
 /*
@@ -21,7 +22,7 @@ const NOTHING_MM = 0.2;
 
 /** Both faces of each hard edge that has floor on both sides. */
 export function facesBetweenSlabs(trace: ClusterTrace, items: readonly HardItem[]): BoundaryFace[] {
-  const slabs = items.filter((item) => item.outlines[0]?.layer === SLAB);
+  const slabs = items.filter(isSlab);
   if (slabs.length < 2) return [];
   const hard = slabs.flatMap((slab) => slab.drawn.filter((edge) => HARDNESS[edge.kind] > HARDNESS.run));
   return hard.flatMap((edge) =>
@@ -54,14 +55,10 @@ function netBeside(
   off: number,
 ): (readonly [number, number])[] {
   const [dx, dy] = [(-(by - ay) / size) * off, ((bx - ax) / size) * off];
-  const place = placeIn(tile, WALL_GAP + 1);
-  return walk(tile, place, ax + dx, ay + dy, bx + dx, by + dy, [0, 1], isFloor)
+  const place = placeIn(tile, HARD_LAYERS);
+  return walk(tile, place, ax + dx, ay + dy, bx + dx, by + dy, [0, 1], isNet)
     .filter(({ what }) => what)
     .map(({ from, to }) => [from, to] as const);
-}
-
-function isFloor(place: Place): boolean {
-  return (place.inside[SLAB] as number) > 0 && place.bodies.length === 0;
 }
 
 /** True when another edge lies at the place and runs the other way. */

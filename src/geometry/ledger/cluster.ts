@@ -1,7 +1,7 @@
 import { type Box, boxAroundAll, boxRing, grownBox } from '../box.ts';
 import type { FaceKind, Point } from '../floorShape.ts';
 import type { EdgePart, EdgeSource } from './edge.ts';
-import { SLAB, WALL_GAP } from './layers.ts';
+import { HARD_LAYERS, SLAB } from './layers.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import { placeIn, crossEdge } from './place.ts';
 import { sweep } from './sweep.ts';
@@ -39,6 +39,10 @@ export interface HardItem {
   readonly box: Box;
 }
 
+export function isSlab(item: HardItem): boolean {
+  return item.outlines[0]?.layer === SLAB;
+}
+
 export interface ClusterTrace {
   readonly tile: TileEdges;
   readonly net: readonly TracedLoop[];
@@ -49,7 +53,6 @@ export interface ClusterTrace {
   readonly takenMm2: ReadonlyMap<number, number>;
 }
 
-const LAYERS = WALL_GAP + 1;
 /** Edges nearer than this on average, in mm, lie on each other. */
 const SAME_EDGE_MM = 1e-6;
 
@@ -58,7 +61,7 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
   const box = grownBox(boxAroundAll(items.map((item) => item.box)), 1);
   const outlines = items.flatMap((item) => item.outlines);
   const tile = tileEdges(box, onSlab ? [slabAround(box), ...outlines] : outlines);
-  const place = placeIn(tile, LAYERS);
+  const place = placeIn(tile, HARD_LAYERS);
   const [net, gross] = [tracer(box), tracer(box)];
   const takenMm2 = new Map<number, number>();
   let grossMm2 = 0;
@@ -73,13 +76,13 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
       const isLast = i + 1 === edges.length;
       const width = isLast ? 0 : (areas[i + 1] as number) - (areas[i] as number);
       if (!isLast && width <= SAME_EDGE_MM * (top - bottom)) continue;
-      const isSlab = (place.inside[SLAB] as number) > 0;
+      const isOnSlab = (place.inside[SLAB] as number) > 0;
       const body = place.bodies[0];
-      const isNet = isSlab && body === undefined;
-      if (isSlab) grossMm2 += width;
-      if (isSlab && body !== undefined) takenMm2.set(body, (takenMm2.get(body) ?? 0) + width);
-      if (isNet !== (netSides.length % 2 === 1)) netSides.push(hardest(edges, first, i, isNet));
-      if (isSlab !== (grossSides.length % 2 === 1)) grossSides.push(edge);
+      const isFloor = isOnSlab && body === undefined;
+      if (isOnSlab) grossMm2 += width;
+      if (isOnSlab && body !== undefined) takenMm2.set(body, (takenMm2.get(body) ?? 0) + width);
+      if (isFloor !== (netSides.length % 2 === 1)) netSides.push(hardest(edges, first, i, isFloor));
+      if (isOnSlab !== (grossSides.length % 2 === 1)) grossSides.push(edge);
       first = i + 1;
     }
     net.slab(bottom, top, netSides);

@@ -1,10 +1,10 @@
 import { type Box, boxesMeet, grownBox } from '../box.ts';
 import { type Face, faceBetween, turnBetween } from '../hardFace.ts';
 import { ringArea } from '../ring.ts';
-import { type ClusterTrace, type HardItem, traceCluster } from './cluster.ts';
+import { type ClusterTrace, type HardItem, isSlab, traceCluster } from './cluster.ts';
 import { xAt } from './edge.ts';
 import { type ClusterFaces, clusterFaces } from './hardFaces.ts';
-import { SLAB, SOLID } from './layers.ts';
+import { SOLID } from './layers.ts';
 
 /*
  * Which things touch. A slab touches what reaches its outline, not what stands on it; anything else touches what its
@@ -69,10 +69,6 @@ function loneSolid({ outlines, drawn, number }: HardItem): Pick<Cluster, 'trace'
 
 /** An edge that turns back on the one before, in radians. */
 const STRAIGHT_BACK = Math.PI - 1e-6;
-
-export function isSlab(item: HardItem): boolean {
-  return item.outlines[0]?.layer === SLAB;
-}
 
 /** True when an item that touches no slab's outline stands on one. */
 export function standsOn(item: HardItem, slabs: readonly HardItem[]): boolean {

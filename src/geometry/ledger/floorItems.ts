@@ -263,7 +263,7 @@ function numbersOf<I extends Item>(
   return isRising ? numbers : records.map((_, i) => first + i);
 }
 
-export function pathFault(path: readonly Point[]): Fault | null {
+function pathFault(path: readonly Point[]): Fault | null {
   const code = path.length < 2 ? 'tooFewCorners' : path.every(isFinitePoint) ? null : 'notANumber';
   return code ? { code, at: null } : null;
 }

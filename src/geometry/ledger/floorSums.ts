@@ -1,7 +1,8 @@
 import type { FloorShape, GeometryFault } from '../floorShape.ts';
 import type { FloorSums, MeasureMemory } from '../measureMemory.ts';
 import { updatedLedger } from './floorLedger.ts';
-import { type Cluster, isSlab } from './clusters.ts';
+import { isSlab } from './cluster.ts';
+import type { Cluster } from './clusters.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
 import { outsideFaults } from './outsideFaults.ts';
 import { zoneSums } from './zoneSums.ts';

@@ -5,7 +5,7 @@ import { along, between, cross, distance, dot, minus } from '../point.ts';
 import { boxIndex } from '../spatial.ts';
 import { facesBetweenSlabs } from './betweenSlabs.ts';
 import { type BoundaryFace, type ClusterTrace, type DrawnEdge, type HardItem, rankOf } from './cluster.ts';
-import { WALL_GAP } from './layers.ts';
+import { HARD_LAYERS } from './layers.ts';
 import { isNet as isNetFloor } from './cells.ts';
 import { placeIn } from './place.ts';
 import type { TileEdges } from './tileEdges.ts';
@@ -139,7 +139,7 @@ function shareBeside(face: BoundaryFace, other: Point, size: number): number | n
 
 /** Whether a point is net floor. */
 function netAt(tile: TileEdges): (p: Point) => boolean {
-  const place = placeIn(tile, WALL_GAP + 1);
+  const place = placeIn(tile, HARD_LAYERS);
   return ([x, y]) => askAt(tile, place, x, y, isNetFloor);
 }
 

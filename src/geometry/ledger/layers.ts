@@ -13,6 +13,8 @@ export const SCOPE = 1;
 export const SOLID = 2;
 export const WALL_BODY = 3;
 export const WALL_GAP = 4;
+/** How many layers say what is net floor: those above. */
+export const HARD_LAYERS = 5;
 export const APRON = 5;
 export const BACK = 6;
 export const WAY = 7;

@@ -1,5 +1,6 @@
 import type { FloorShape, GeometryFault, PatchShape, Point, Ring } from '../floorShape.ts';
 import { boxOf, boxesMeet } from '../box.ts';
+import { plus } from '../point.ts';
 import { regionIndex } from '../regionIndex.ts';
 import { corner } from '../ring.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
@@ -22,12 +23,8 @@ export function outsideFaults(
       .filter((zone) => empty.has(zone.id) && !meetsSlab(zone.ring, shape))
       .map(({ id, ring }) => ({ record: id, code: 'zoneOutsideSlab', at: ring[0] ?? null })),
     ...state.sums.offFindings.map(({ id, at }) => ({ record: id, code: 'findingOutsideSlab', at })),
-    ...lines.map(({ id, at }) => ({ record: id, code: 'lineOutsideSlab', at: at && moved(at, state.origin) })),
+    ...lines.map(({ id, at }) => ({ record: id, code: 'lineOutsideSlab', at: at && plus(at, state.origin) })),
   ];
-}
-
-function moved([x, y]: Point, origin: Point): Point {
-  return [x + origin[0], y + origin[1]];
 }
 
 function findingsOff({ items: { findings }, sums }: LedgerState): { id: string; at: Point | null }[] {

@@ -5,7 +5,7 @@ import { LEAD, reachLayer } from './layers.ts';
 import type { MachineSizes } from './machineSizes.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import { roomAt, roomLoops, standLoops } from './roomLoops.ts';
-import { type SidePiece, type TileRooms, tileRooms } from './rooms.ts';
+import { HANGS_MM, type SidePiece, type TileRooms, tileRooms } from './rooms.ts';
 import { type RoomLink, type Tile, type TileGrid, outlinesIn } from './tiles.ts';
 
 /*
@@ -99,9 +99,6 @@ export interface EnteredAt {
   readonly tile: Tile;
   readonly room: number;
 }
-
-/** Pieces of sides that share less than this, in mm, do not hang together. */
-const HANGS_MM = 1e-7;
 
 /** What the rooms of a tile hang together with in the tiles to the right and above, and those of its margin wherever they lie. */
 export function roomLinks(grid: TileGrid, tile: Tile, machine: MachineAt): RoomLink[] {

@@ -1,10 +1,10 @@
 import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
 import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
+import { isFinitePoint, minus } from '../point.ts';
 import { blockedEntrance, waysOf } from '../ways.ts';
 import { isNet } from './cells.ts';
 import type { Cluster } from './clusters.ts';
-import { pathFault } from './floorItems.ts';
-import { WALL_GAP } from './layers.ts';
+import { HARD_LAYERS } from './layers.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
 import { placeIn } from './place.ts';
 import { type EnteredAt, type MachineAt, enteredRooms, findRooms, reachIn, roomLinks } from './reach.ts';
@@ -73,18 +73,13 @@ function usableEntrances(
 ): { entrances: readonly Entrance[] | null; faults: GeometryFault[] } {
   const faults: GeometryFault[] = [];
   const entrances = shape.entrances.filter((entrance) => {
-    const bad = pathFault([entrance.at, [0, 0]]);
-    if (bad) faults.push({ record: entrance.id, ...bad });
-    else if (!isOnFloor(state, moved(entrance.at, state.origin)))
+    if (!isFinitePoint(entrance.at)) faults.push({ record: entrance.id, code: 'notANumber', at: null });
+    else if (!isOnFloor(state, minus(entrance.at, state.origin)))
       faults.push({ record: entrance.id, code: 'entranceOutsideSlab', at: entrance.at });
     else return true;
     return false;
   });
   return { entrances: entrances.length > 0 ? entrances : null, faults };
-}
-
-function moved([x, y]: Point, origin: Point): Point {
-  return [x - origin[0], y - origin[1]];
 }
 
 /** On net floor, or as near to it as an entrance drawn on the outline is. */
@@ -98,7 +93,7 @@ function isOnFloor(state: LedgerState, [x, y]: Point): boolean {
 function isNetAt(tile: Tile | null, [x, y]: Point): boolean {
   if (!tile) return false;
   const edges = tileEdges(tile.box, outlinesIn(tile, 'hard'));
-  return askAt(edges, placeIn(edges, WALL_GAP + 1), x, y, isNet);
+  return askAt(edges, placeIn(edges, HARD_LAYERS), x, y, isNet);
 }
 
 function enteredAt(
@@ -110,7 +105,7 @@ function enteredAt(
   const ways = waysOf(shape);
   return entrances.flatMap((entrance) => {
     if (blockedEntrance(entrance, machine.shape, ways)) return [];
-    const at = moved(entrance.at, state.origin);
+    const at = minus(entrance.at, state.origin);
     const here = grownBox(boxOf([at]), ON_EDGE_MM);
     const runEdges = clustersNear(state, here).flatMap((cluster) => cluster.faces.runEdges);
     return roomsAt(at, machine, state.grid, runEdges, (box) =>

@@ -40,8 +40,8 @@ export interface RoomSpot {
   readonly isInTile: boolean;
 }
 
-/** Floor that overlaps less than this, in mm, does not hang together. */
-const HANGS_MM = 1e-7;
+/** Floor that overlaps less than this, in mm, does not hang together: in a tile, or over the side of one. */
+export const HANGS_MM = 1e-7;
 
 /** Rooms of a tile. `box` is the tile, `around` the tile with its margin. */
 export function tileRooms(box: Box, around: Box, outlines: readonly Outline[]): TileRooms {

@@ -1,8 +1,8 @@
 import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
 import type { Point } from '../floorShape.ts';
 import type { Face } from '../hardFace.ts';
-import { distance } from '../point.ts';
-import { crossing } from '../segment.ts';
+import { between, distance } from '../point.ts';
+import { crossing, nearestOnSegment } from '../segment.ts';
 import { type EnteredAt, type MachineAt, bodyOutlines, roomHolding } from './reach.ts';
 import { standLoops } from './roomLoops.ts';
 import type { TileGrid } from './tiles.ts';
@@ -19,6 +19,8 @@ import type { TracedLoop } from './trace.ts';
 export const ON_EDGE_MM = 5;
 /** How far apart floor is asked for along an edge where machines come on, in mm. */
 const STEP_MM = 25;
+/** How far beyond the outline of floor, in mm, a place is surely inside. */
+const INSIDE_MM = 1e-3;
 
 /** Rooms that an entrance leads to: the one it lies in, all along the open edge it lies on, or the nearest in sight. */
 export function roomsAt(
@@ -30,7 +32,7 @@ export function roomsAt(
 ): EnteredAt[] {
   const holding = roomHolding(at, machine, grid);
   if (holding) return [holding];
-  const edge = runEdges.find(({ a, b }) => distanceTo(at, a, b) <= ON_EDGE_MM);
+  const edge = runEdges.find(({ a, b }) => nearestOnSegment(at, a, b).distance <= ON_EDGE_MM);
   if (edge) return roomsAlong(edge.a, edge.b, machine, grid);
   const within = Math.max(...Object.values(machine.sizes.bodyMm)) * 1.5 + ON_EDGE_MM;
   const place = nearestInSight(at, within, machine, grid, facesNear);
@@ -42,8 +44,7 @@ function roomsAlong(a: Point, b: Point, machine: MachineAt, grid: TileGrid): Ent
   const steps = Math.max(1, Math.ceil(distance(a, b) / STEP_MM));
   const found: EnteredAt[] = [];
   for (let i = 0; i <= steps; i += 1) {
-    const share = i / steps;
-    const at = roomHolding([a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share], machine, grid);
+    const at = roomHolding(between(a, b, i / steps), machine, grid);
     if (at && !found.some((other) => other.tile === at.tile && other.room === at.room)) found.push(at);
   }
   return found;
@@ -68,8 +69,7 @@ function nearestInSight(
     .toSorted((p, q) => distance(p, at) - distance(q, at))[0];
   if (!seen) return null;
   const far = distance(seen, at);
-  const beyond = (far + 1e-3) / far;
-  return [at[0] + (seen[0] - at[0]) * beyond, at[1] + (seen[1] - at[1]) * beyond];
+  return between(at, seen, (far + INSIDE_MM) / far);
 }
 
 /** Nearest places on the pieces of an outline; sides of the box that was looked at are no outline. */
@@ -92,9 +92,7 @@ function nearestOf(loop: TracedLoop, at: Point): Point[] {
             [toX, toY],
           ];
     }
-    const [dx, dy] = [toX - fromX, toY - fromY];
-    const share = Math.min(1, Math.max(0, ((at[0] - fromX) * dx + (at[1] - fromY) * dy) / (dx * dx + dy * dy)));
-    return [[fromX + dx * share, fromY + dy * share]];
+    return [nearestOnSegment(at, [fromX, fromY], [toX, toY]).at];
   });
 }
 
@@ -104,13 +102,6 @@ function isInSight(at: Point, to: Point, faces: readonly Face[]): boolean {
     const meet = crossing(at, to, face.a, face.b);
     return !meet || distance(meet.at, at) <= ON_EDGE_MM;
   });
-}
-
-function distanceTo(at: Point, a: Point, b: Point): number {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const square = dx * dx + dy * dy;
-  const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((at[0] - a[0]) * dx + (at[1] - a[1]) * dy) / square));
-  return Math.hypot(at[0] - a[0] - dx * share, at[1] - a[1] - dy * share);
 }
 
 export function facesIn(faces: readonly Face[], box: Box): readonly Face[] {
