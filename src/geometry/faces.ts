@@ -25,7 +25,7 @@ export interface ChainParts {
 }
 
 /** A strip wider than this, in mm, is hand area and not metres. */
-export const WIDEST_STRIP_MM = 400;
+const WIDEST_STRIP_MM = 400;
 /** How far beyond the strip field is looked for, in mm. */
 export const BEYOND_MM = 0.5;
 /** A break in what is seen shorter than this, in mm, is the grazing of an arc and no break. */
@@ -42,9 +42,14 @@ export function bandWidths(machine: MachineShape): WidthByKind {
   return { wall: wall + lapMm, obstruction: obstruction + lapMm, drop: drop + lapMm, stop: stop + lapMm };
 }
 
+/** True for a band that is worked as edge strip; a wider one is hand area. */
+export function isEdgeStrip(widthMm: number): boolean {
+  return widthMm <= WIDEST_STRIP_MM;
+}
+
 /** The widths of bands that are edge strip; 0 for a kind whose band is so wide that it is hand area. */
 export function edgedWidths({ wall, obstruction, drop, stop }: WidthByKind): WidthByKind {
-  const narrow = (width: number): number => (width <= WIDEST_STRIP_MM ? width : 0);
+  const narrow = (width: number): number => (isEdgeStrip(width) ? width : 0);
   return { wall: narrow(wall), obstruction: narrow(obstruction), drop: narrow(drop), stop: narrow(stop) };
 }
 
@@ -102,7 +107,7 @@ function joinCorners(parts: readonly FacePart[], closed: boolean, rules: Rules):
     const run = turned.slice(i, end);
     const before = turned[i - 1] ?? (closed ? turned.at(-1) : undefined);
     const after = turned[end] ?? (closed ? turned[0] : undefined);
-    const isOpen = [before, ...run, after].every((part) => !part || rules.widths[part.face.kind] <= WIDEST_STRIP_MM);
+    const isOpen = [before, ...run, after].every((part) => !part || isEdgeStrip(rules.widths[part.face.kind]));
     const joins = !first.worked && isOpen && isCornerRun(run, before, after, rules);
     out.push(...(joins ? run.map((part) => ({ ...part, worked: true })) : run));
     i = end;

@@ -25,18 +25,18 @@ export interface CascadePlan {
 export function cascadePlan(shape: FloorShape): CascadePlan {
   const machines = shape.machines.map((machine, number) => ({ shape: machine, number, sizes: machineSizes(machine) }));
   const sequences: number[][] = [];
-  const numberOf = (first: string | null, then: readonly string[] = []): number => {
+  const cascadeOf = (first: string | null, then: readonly string[] = []): number => {
     const asked = first === null ? [] : [first, ...then];
     const numbers = asked.flatMap((id) => machines.find((one) => one.shape.id === id)?.number ?? []);
     if (numbers.length === 0) return -1;
     const known = sequences.findIndex((other) => other.join() === numbers.join());
     return known >= 0 ? known : sequences.push(numbers) - 1;
   };
-  const ofRest = numberOf(shape.restMachine, shape.restFollowedBy);
-  const zones = new Map(shape.zones.map((zone) => [zone.id, numberOf(zone.machine, zone.followedBy)]));
+  const ofRest = cascadeOf(shape.restMachine, shape.restFollowedBy);
+  const zones = new Map(shape.zones.map((zone) => [zone.id, cascadeOf(zone.machine, zone.followedBy)]));
   const edges = sequences.map((sequence): CascadeEdge => {
     const last = machines[sequence.at(-1) as number] as MachineAt;
-    return { widths: bandWidths(last.shape), standMm: last.sizes.bodyMm };
+    return { widths: bandWidths(last.shape), bodyMm: last.sizes.bodyMm };
   });
   return {
     machines,

@@ -1,5 +1,5 @@
 import { boxOf, grownBox } from '../box.ts';
-import { BEYOND_MM, type ChainParts, WIDEST_STRIP_MM, chainParts, edgedWidths, workedStretches } from '../faces.ts';
+import { BEYOND_MM, type ChainParts, chainParts, edgedWidths, isEdgeStrip, workedStretches } from '../faces.ts';
 import type { Face } from '../hardFace.ts';
 import { along } from '../point.ts';
 import { type Cascades, fieldAt, isNet, layersOf } from './cells.ts';
@@ -40,8 +40,10 @@ export interface FaceBit {
 
 /** The strip of a cascade: that of its last machine, the smallest. */
 export interface CascadeEdge {
+  /** How wide its band is along each kind of face, in mm. */
   readonly widths: WidthByKind;
-  readonly standMm: WidthByKind;
+  /** How near the middle of its body comes, in mm: so long are the runs in corners that it cannot see. */
+  readonly bodyMm: WidthByKind;
 }
 
 /** How far inside the floor, in mm, the zone of a face is asked for. */
@@ -67,81 +69,78 @@ export function lookAlong(
   tile: Tile,
   edges: TileEdges,
   cascades: Cascades,
-  widths: readonly CascadeEdge[],
+  strips: readonly CascadeEdge[],
 ): void {
-  const place = homeOf(edges, layersOf(cascades));
+  const view = { tile, edges, place: homeOf(edges, layersOf(cascades)) };
+  const worked = strips.flatMap(({ widths }, cascade) => workedBits(edging, view, cascade, widths, cascades));
+  edging.seen.set(tile, worked);
+  edging.zones.set(tile, zoneBitsIn(edging, view));
+}
+
+/** A tile with what the ledger sweeps there and the place at its left side. */
+interface View {
+  readonly tile: Tile;
+  readonly edges: TileEdges;
+  readonly place: Place;
+}
+
+/** Stretches of faces in a tile along which a cascade works. */
+function workedBits(
+  edging: Edging,
+  view: View,
+  cascade: number,
+  widths: WidthByKind,
+  cascades: Cascades,
+): readonly FaceBit[] {
+  const isWorked = (at: Place): boolean => isNet(at) && fieldAt(at, cascade, cascades) >= 0;
+  return (edging.inTile.get(view.tile) ?? []).flatMap((i) => {
+    const face = edging.faces[i] as Face;
+    return besideFace(face, widths[face.kind] + BEYOND_MM, view, isWorked)
+      .filter(({ what }) => what)
+      .map(({ from, to }) => ({ face: i, from, to, what: cascade }));
+  });
+}
+
+/** Stretches of faces in a tile with the zone just inside. */
+function zoneBitsIn(edging: Edging, view: View): readonly FaceBit[] {
+  const { tile, edges, place } = view;
   const numbers = edging.inTile.get(tile) ?? [];
-  edging.seen.set(
-    tile,
-    widths.flatMap((edge, cascade) =>
-      numbers.flatMap((i) => {
-        const face = edging.faces[i] as Face;
-        const isWorked = (at: Place): boolean => isNet(at) && fieldAt(at, cascade, cascades) >= 0;
-        return besideFace(face, edge.widths[face.kind] + BEYOND_MM, tile, edges, place, isWorked)
-          .filter(({ what }) => what)
-          .map(({ from, to }) => ({ face: i, from, to, what: cascade }));
-      }),
-    ),
-  );
-  const isOneZone = !edges.rings.some(({ layer }) => layer === ZONE);
-  edging.zones.set(
-    tile,
-    numbers.flatMap((i): FaceBit[] => {
-      const face = edging.faces[i] as Face;
-      if (isOneZone) {
-        const share = shareBeside(face, INSIDE_MM, tile);
-        return share ? [{ face: i, from: share[0], to: share[1], what: place.zone }] : [];
-      }
-      return besideFace(face, INSIDE_MM, tile, edges, place, (at) => at.zone).map(({ from, to, what }) => ({
-        face: i,
-        from,
-        to,
-        what,
-      }));
-    }),
-  );
+  if (edges.rings.some(({ layer }) => layer === ZONE))
+    return numbers.flatMap((i) =>
+      besideFace(edging.faces[i] as Face, INSIDE_MM, view, (at) => at.zone).map((bit) => ({ face: i, ...bit })),
+    );
+  return numbers.flatMap((i) => {
+    const { share } = lineBeside(edging.faces[i] as Face, INSIDE_MM, tile);
+    return share ? [{ face: i, from: share[0], to: share[1], what: place.zone }] : [];
+  });
 }
 
-function shareBeside(face: Face, offMm: number, tile: Tile): readonly [number, number] | null {
-  const [ax, ay] = along(face.a, face.inward, offMm);
-  const [bx, by] = along(face.b, face.inward, offMm);
-  return shareInBox(ax, ay, bx, by, tile.box);
+/** The line so far inside a face, and the share of it that lies in a tile. */
+function lineBeside(face: Face, offMm: number, { box }: Tile) {
+  const a = along(face.a, face.inward, offMm);
+  const b = along(face.b, face.inward, offMm);
+  return { a, b, share: shareInBox(a[0], a[1], b[0], b[1], box) };
 }
 
-function besideFace<T>(
-  face: Face,
-  offMm: number,
-  tile: Tile,
-  edges: TileEdges,
-  place: Place,
-  ask: (place: Place) => T,
-) {
-  const [ax, ay] = along(face.a, face.inward, offMm);
-  const [bx, by] = along(face.b, face.inward, offMm);
-  const share = shareInBox(ax, ay, bx, by, tile.box);
-  return share ? walk(edges, place, ax, ay, bx, by, share, ask) : [];
+function besideFace<T>(face: Face, offMm: number, { tile, edges, place }: View, ask: (place: Place) => T) {
+  const { a, b, share } = lineBeside(face, offMm, tile);
+  return share ? walk(edges, place, a[0], a[1], b[0], b[1], share, ask) : [];
 }
 
 /** Puts together what the tiles saw: the worked parts of each chain, and its strips; null where the whole band is strip. */
 export function settleEdging(edging: Edging, edges: readonly CascadeEdge[]): void {
   const bits = [...edging.seen.values()].flat();
-  edging.parts = edges.map(({ widths, standMm }, cascade) => {
-    const byFace = sharesByFace(
-      bits.filter((bit) => bit.what === cascade),
-      edging.faces.length,
-    );
-    const numberOf = new Map(edging.faces.map((face, i) => [face, i]));
-    return chainParts(
-      edging.cluster.faces.chains,
-      (face) => byFace[numberOf.get(face) as number] ?? [],
-      widths,
-      standMm,
-    );
+  const numberOf = new Map(edging.faces.map((face, i) => [face, i]));
+  edging.parts = edges.map(({ widths, bodyMm }, cascade) => {
+    const ownBits = bits.filter((bit) => bit.what === cascade);
+    const byFace = sharesByFace(ownBits, edging.faces.length);
+    const seenOf = (face: Face) => byFace[numberOf.get(face) as number] ?? [];
+    return chainParts(edging.cluster.faces.chains, seenOf, widths, bodyMm);
   });
   edging.strips = edges.map(({ widths }, cascade) => {
     const parts = edging.parts[cascade] ?? [];
     const isWhole = parts.every((chain) =>
-      chain.parts.every((part) => part.worked && widths[part.face.kind] <= WIDEST_STRIP_MM),
+      chain.parts.every((part) => part.worked && isEdgeStrip(widths[part.face.kind])),
     );
     if (isWhole) return null;
     const strip = edgedWidths(widths);
@@ -151,6 +150,7 @@ export function settleEdging(edging: Edging, edges: readonly CascadeEdge[]): voi
   });
 }
 
+/** Shares of a face nearer than this are one. */
 const SAME_SHARE = 1e-9;
 
 /** Shares of each face in order; those that meet at the side of a tile are one. */

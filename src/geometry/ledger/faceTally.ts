@@ -1,5 +1,5 @@
 import type { FaceMetres, Point, ZoneMeasure } from '../floorShape.ts';
-import { WIDEST_STRIP_MM, type ChainParts, type FacePart } from '../faces.ts';
+import { type ChainParts, type FacePart, isEdgeStrip } from '../faces.ts';
 import { type Face, type HardKind, turnBetween } from '../hardFace.ts';
 import { between, isSame, plus } from '../point.ts';
 import { type Cascades, cascadeOfZone } from './cells.ts';
@@ -19,7 +19,10 @@ export interface FaceTally {
   outerCorners: number;
 }
 
-export type FaceLine = ZoneMeasure['faceLines'][number];
+/** A piece of a zone's faces for drawing; its path grows while the faces are gone along. */
+export interface FaceLine extends Omit<ZoneMeasure['faceLines'][number], 'path'> {
+  readonly path: Point[];
+}
 
 /** Turns of less than 30 degrees are a curve drawn as a polygon, not a corner. */
 const CORNER = Math.PI / 6;
@@ -98,7 +101,7 @@ function forEachStretch(edging: Edging, cascades: Cascades, edges: readonly Casc
       stretchesIn(
         bit,
         partsOf[cascade]?.get(face) ?? [],
-        (edges[cascade] as CascadeEdge).widths[face.kind] <= WIDEST_STRIP_MM,
+        isEdgeStrip((edges[cascade] as CascadeEdge).widths[face.kind]),
         face,
         on,
       );
@@ -129,7 +132,7 @@ function addCorners(
   widths: CascadeEdge['widths'],
   on: (at: Point, isInner: boolean) => void,
 ): void {
-  const worked = parts.filter((part) => part.worked && widths[part.face.kind] <= WIDEST_STRIP_MM);
+  const worked = parts.filter((part) => part.worked && isEdgeStrip(widths[part.face.kind]));
   const starts = new Set(worked.filter((part) => part.from === 0).map((part) => part.face));
   const ends = new Set(worked.filter((part) => part.to === 1).map((part) => part.face));
   const { faces, closed } = chain;
@@ -141,14 +144,19 @@ function addCorners(
   }
 }
 
-/** Lines that follow each other with one look become one path; on one face its last point moves on. */
-function addLine(lines: FaceLine[], line: FaceLine, isOnSameFace: boolean): void {
+/** Pieces that follow each other with one look become one path; on one face its last point moves on. */
+function addLine(lines: FaceLine[], piece: FaceLine, isOnSameFace: boolean): void {
   const last = lines.at(-1);
-  const [start, end] = line.path as readonly [Point, Point];
-  const tail = last?.path.at(-1);
-  const goesOn =
-    last?.kind === line.kind && last.of === line.of && last.hidden === line.hidden && tail && isSame(tail, start);
-  if (!last || !goesOn) lines.push(line);
-  else if (isOnSameFace) (last.path as Point[])[last.path.length - 1] = end;
-  else (last.path as Point[]).push(end);
+  if (!last || !goesOnIn(last, piece)) {
+    lines.push(piece);
+    return;
+  }
+  if (isOnSameFace) last.path.pop();
+  last.path.push(...piece.path.slice(1));
+}
+
+function goesOnIn(line: FaceLine, piece: FaceLine): boolean {
+  const [tail, start] = [line.path.at(-1), piece.path[0]];
+  const isOneLook = line.kind === piece.kind && line.of === piece.of && line.hidden === piece.hidden;
+  return isOneLook && tail !== undefined && start !== undefined && isSame(tail, start);
 }

@@ -30,29 +30,22 @@ function slabSums(state: LedgerState, stale: Stale): Pick<FloorSums, 'grossM2' |
     grossMm2 += trace.grossMm2;
     perimeterMm += trace.outerMm;
   }
-  if (stale.clusters.size > 0 && !takesTheSame(state, stale)) state.sums.deductedM2 = deductions(state);
+  if (stale.clusters.size > 0 && !takesTheSame(state, stale)) state.sums.deductedM2 = deductions(state.clusters);
   return { grossM2: grossMm2 / 1e6, perimeterM: perimeterMm / 1000, deductedM2: state.sums.deductedM2 };
 }
 
 /** True when the clusters that came take just what stands in the sums: a column that moves takes as much as before. */
 function takesTheSame({ clusters, sums }: LedgerState, stale: Stale): boolean {
   const now = new Set(clusters);
-  const isGone = (items: Cluster['items']): boolean =>
-    items.some((item) => !isSlab(item) && !(item.id in sums.deductedM2));
-  const ids = new Map<string, number>();
-  for (const { items, trace } of [...stale.clusters].filter((cluster) => now.has(cluster))) {
-    if (isGone(items)) return false;
-    for (const item of items)
-      if (!isSlab(item)) ids.set(item.id, (ids.get(item.id) ?? 0) + (trace.takenMm2.get(item.number) ?? 0) / 1e6);
-  }
-  const before = [...stale.clusters]
-    .filter((cluster) => !now.has(cluster))
-    .flatMap(({ items }) => items.filter((item) => !isSlab(item)));
-  return before.every((item) => ids.has(item.id)) && [...ids].every(([id, areaM2]) => sums.deductedM2[id] === areaM2);
+  const [came, went]: [Cluster[], Cluster[]] = [[], []];
+  for (const cluster of stale.clusters) (now.has(cluster) ? came : went).push(cluster);
+  const taken = deductions(came);
+  const isStillThere = went.every(({ items }) => items.every((item) => isSlab(item) || Object.hasOwn(taken, item.id)));
+  return isStillThere && Object.entries(taken).every(([id, areaM2]) => sums.deductedM2[id] === areaM2);
 }
 
-/** What each body takes, in m2 by id; 0 for one that takes nothing. */
-function deductions({ clusters }: LedgerState): Record<string, number> {
+/** What each body of some clusters takes, in m2 by id; 0 for one that takes nothing. */
+function deductions(clusters: Iterable<Cluster>): Record<string, number> {
   const taken: Record<string, number> = {};
   for (const { items, trace } of clusters) {
     for (const item of items) {

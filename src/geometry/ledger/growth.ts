@@ -16,7 +16,7 @@ import type { TracedLoop, TracedPiece } from './trace.ts';
 
 /** Moved pieces whose ends are this near, in mm, have no corner between them. */
 const JOINED_MM = 1e-7;
-/** Corners turn at least this much, in radians, to the outside. */
+/** Cosine of a turn: below this the outline turns right back on itself. */
 const FOLD = -0.999_999;
 
 export function grownOutline(
@@ -133,7 +133,7 @@ function cornerSteps(before: MovedPiece, after: MovedPiece, x: number, y: number
   if (before.isSide || after.isSide) return [start];
   const turn = Math.atan2(cross(before.endRun, after.startRun), dot(before.endRun, after.startRun));
   const isFold = dot(before.endRun, after.startRun) < FOLD;
-  if (turn > 0 || isFold)
-    return [{ ...start, arc: { cx: x, cy: y, radius: byMm, turn: isFold && turn < 0 ? turn + 2 * Math.PI : turn } }];
-  return [{ x, y }, start];
+  if (!(turn > 0 || isFold)) return [{ x, y }, start];
+  const outward = isFold && turn < 0 ? turn + 2 * Math.PI : turn;
+  return [{ ...start, arc: { cx: x, cy: y, radius: byMm, turn: outward } }];
 }

@@ -1,6 +1,6 @@
 import { type FloorShape, type Point, REST, type Region, type Ring, type TightPiece } from '../floorShape.ts';
 import { boxOf, grownBox } from '../box.ts';
-import { WIDEST_STRIP_MM, bandWidths } from '../faces.ts';
+import { bandWidths, isEdgeStrip } from '../faces.ts';
 import type { Face } from '../hardFace.ts';
 import { narrowGap } from '../narrowGap.ts';
 import { plus } from '../point.ts';
@@ -33,19 +33,45 @@ interface Reason {
 /** Smaller pieces, in mm2, are what a round head leaves in corners: the reason is the head, and none is looked for. */
 const CORNER_REST_MM2 = 20_000;
 
+/** How far beyond the width that a machine needs, in mm, faces are looked for. */
+const LOOK_MM = 100;
+
 const BY_HAND: Reason = { kind: 'gap', blockedBy: null, keptOff: null, gap: null };
 
-/** Pieces by zone number. `fieldOf` is what all machines cover, for the way from there. */
+/** Pieces by zone number, the largest first. `outlines` are those of all parts, by `partKey`. */
 export function tightPieces(
   state: LedgerState,
   shape: FloorShape,
   outlines: ReadonlyMap<string, Region>,
 ): ReadonlyMap<number, TightPiece[]> {
+  const reasonAt = reasonsByPlace(state, shape, outlines);
+  const zones = [{ number: NO_ZONE, id: REST }, ...present(state.items.zones)];
+  return new Map(
+    zones.map(({ number, id }) => {
+      const cascade = cascadeOfZone(number, state.cascades);
+      const polygons = (outlines.get(partKey(number, TIGHT)) ?? []).filter((polygon) => !isSliver(polygon));
+      const pieces = polygons.map((polygon): TightPiece => {
+        const region = [polygon];
+        const at = pieceSpot(region);
+        const reason = cascade < 0 ? BY_HAND : reasonAt(at, cascade);
+        return { ...reason, areaM2: regionArea(region) / 1e6, region, at, zone: id };
+      });
+      return [number, pieces.toSorted((a, b) => b.areaM2 - a.areaM2)];
+    }),
+  );
+}
+
+/** The reason of what hangs together around a place, looked for once for each cascade. */
+function reasonsByPlace(
+  state: LedgerState,
+  shape: FloorShape,
+  outlines: ReadonlyMap<string, Region>,
+): (at: Point, cascade: number) => Reason {
   const whole = (outlines.get(ALL_TIGHT) ?? []).filter((polygon) => !isSliver(polygon));
   const index = boxIndex(whole.map((polygon) => boxOf(polygon[0] ?? [])));
   const finder = reasonFinder(state, shape, outlines);
   const known = state.plan.sequences.map(() => new Map<readonly Ring[], Reason>());
-  const reasonAt = (at: Point, cascade: number): Reason => {
+  return (at, cascade) => {
     const reasons = known[cascade];
     const found = index
       .meeting(boxOf([at]))
@@ -56,30 +82,9 @@ export function tightPieces(
     reasons.set(found, reason);
     return reason;
   };
-  const zones = [NO_ZONE, ...present(state.items.zones).map((zone) => zone.number)];
-  return new Map(
-    zones.map((zone) => {
-      const cascade = cascadeOfZone(zone, state.cascades);
-      const id = present(state.items.zones).find((item) => item.number === zone)?.id ?? REST;
-      const pieces = (outlines.get(partKey(zone, TIGHT)) ?? [])
-        .filter((polygon) => !isSliver(polygon))
-        .map((polygon): TightPiece => {
-          const region = [polygon];
-          const at = pieceSpot(region);
-          return {
-            ...(cascade < 0 ? BY_HAND : reasonAt(at, cascade)),
-            areaM2: regionArea(region) / 1e6,
-            region,
-            at,
-            zone: id,
-          };
-        });
-      return [zone, pieces.toSorted((a, b) => b.areaM2 - a.areaM2)];
-    }),
-  );
 }
 
-/** Finds the reason of a whole piece. What it needs of the floor is made when first asked. */
+/** Finds the reason of a whole piece, in the coordinates of the plan. */
 function reasonFinder(
   state: LedgerState,
   shape: FloorShape,
@@ -96,37 +101,22 @@ function reasonFinder(
     (field ??= regionIndex([...outlines].flatMap(([key, region]) => (isField(key) ? region : []))));
 
   return (polygon, sequence) => {
-    const box = boxOf(polygon[0] ?? []);
-    const index = regionIndex([polygon]);
     const machine = state.plan.machines[sequence.at(-1) ?? -1]?.shape;
     if (!machine) return BY_HAND;
-    const lost = spots.some(({ at, of }) => sequence.includes(of) && index.contains(at));
+    const box = boxOf(polygon[0] ?? []);
     const near = (byMm: number): Face[] => faceIndex.meeting(grownBox(box, byMm)).flatMap((i) => moved[i] ?? []);
-    if (lost) {
+    const narrowest = () => narrowGap([polygon], near(machine.passageMm + LOOK_MM), machine);
+
+    const index = regionIndex([polygon]);
+    if (spots.some(({ at, of }) => sequence.includes(of) && index.contains(at))) {
       const blockedBy = blockerOf(index, reached(), machine, ways, shape);
-      return {
-        kind: 'cutOff',
-        blockedBy,
-        keptOff: null,
-        gap: blockedBy ? null : narrowGap([polygon], near(machine.passageMm + 100), machine),
-      };
+      return { ...BY_HAND, kind: 'cutOff', blockedBy, gap: blockedBy ? null : narrowest() };
     }
     const widths = bandWidths(machine);
-    const face = near(1).find((each) => widths[each.kind] > WIDEST_STRIP_MM && liesAlong(polygon, each));
-    if (face)
-      return {
-        kind: 'gap',
-        blockedBy: null,
-        keptOff: { kind: face.kind, clearanceMm: machine.clearanceMm[face.kind] },
-        gap: null,
-      };
-    const isRest = regionArea([polygon]) < CORNER_REST_MM2;
-    return {
-      kind: 'gap',
-      blockedBy: null,
-      keptOff: null,
-      gap: isRest ? null : narrowGap([polygon], near(machine.passageMm + 100), machine),
-    };
+    const face = near(1).find((each) => !isEdgeStrip(widths[each.kind]) && liesAlong(polygon, each));
+    if (face) return { ...BY_HAND, keptOff: { kind: face.kind, clearanceMm: machine.clearanceMm[face.kind] } };
+    const isCornerRest = regionArea([polygon]) < CORNER_REST_MM2;
+    return { ...BY_HAND, gap: isCornerRest ? null : narrowest() };
   };
 }
 
