@@ -75,7 +75,12 @@ function touchedBy(state: LedgerState, gone: readonly HardItem[], fresh: readonl
     items.add(item);
   };
   const oldOf = new Map(gone.map((item) => [item.number, item]));
-  for (const item of gone) addCluster(item);
+  const isBack = new Set(fresh.map((item) => item.number));
+  for (const item of gone) {
+    addCluster(item);
+    // What stood on a slab that is taken away stands on another one, or on none.
+    if (isSlab(item) && !isBack.has(item.number)) for (const other of itemsNear(state, item.box)) addCluster(other);
+  }
   for (const item of fresh) {
     const old = oldOf.get(item.number);
     // Away from where a slab changed nothing comes to touch it, and nothing comes to stand on it.
