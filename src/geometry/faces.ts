@@ -1,5 +1,5 @@
 import type { MachineShape } from './floorShape.ts';
-import { type Stretch, type WidthByKind, wholeStretch } from './ledger/faceBands.ts';
+import { type Stretch, type WidthByKind, byKind, wholeStretch } from './ledger/faceBands.ts';
 import { type Chain, type Face, partOfFace, turnBetween } from './hardFace.ts';
 
 /*
@@ -37,9 +37,7 @@ const SHARPEST = Math.PI / 6;
 
 /** Band the machine leaves beside each kind of face, in mm: clearance and lap. */
 export function bandWidths(machine: MachineShape): WidthByKind {
-  const { wall, obstruction, drop, stop } = machine.clearanceMm;
-  const { lapMm } = machine;
-  return { wall: wall + lapMm, obstruction: obstruction + lapMm, drop: drop + lapMm, stop: stop + lapMm };
+  return byKind((kind) => machine.clearanceMm[kind] + machine.lapMm);
 }
 
 /** True for a band that is worked as edge strip; a wider one is hand area. */
@@ -48,9 +46,8 @@ export function isEdgeStrip(widthMm: number): boolean {
 }
 
 /** The widths of bands that are edge strip; 0 for a kind whose band is so wide that it is hand area. */
-export function edgedWidths({ wall, obstruction, drop, stop }: WidthByKind): WidthByKind {
-  const narrow = (width: number): number => (isEdgeStrip(width) ? width : 0);
-  return { wall: narrow(wall), obstruction: narrow(obstruction), drop: narrow(drop), stop: narrow(stop) };
+export function edgedWidths(widths: WidthByKind): WidthByKind {
+  return byKind((kind) => (isEdgeStrip(widths[kind]) ? widths[kind] : 0));
 }
 
 /** Shares of a face along which a machine works, from its start to its end. */

@@ -2,6 +2,7 @@ import type { FaceKind, Point } from './floorShape.ts';
 import { cross, distance, dot, minus, quarterTurn, times, unit } from './point.ts';
 
 export type HardKind = Exclude<FaceKind, 'run'>;
+export const HARD_KINDS: readonly HardKind[] = ['wall', 'obstruction', 'drop', 'stop'];
 
 /*
  *            inward

@@ -21,6 +21,10 @@ export interface Stretch extends Chain {
 
 export type WidthByKind = Readonly<Record<HardKind, number>>;
 
+export function byKind(width: (kind: HardKind) => number): WidthByKind {
+  return { wall: width('wall'), obstruction: width('obstruction'), drop: width('drop'), stop: width('stop') };
+}
+
 /** Smallest turn, in radians, that makes a corner. */
 const STRAIGHT = 1e-6;
 

@@ -172,6 +172,17 @@ export function present<I extends Item>(list: ItemList<I>): I[] {
   return list.entries.filter((item) => item !== null);
 }
 
+/** What came and went, number by number: an item that was changed comes in place of its old self. */
+export function exchanges<I extends Item>(
+  gone: readonly I[],
+  fresh: readonly I[],
+): { readonly number: number; readonly old: I | undefined; readonly next: I | undefined }[] {
+  const oldOf = new Map(gone.map((item) => [item.number, item]));
+  const nextOf = new Map(fresh.map((item) => [item.number, item]));
+  const numbers = new Set([...oldOf.keys(), ...nextOf.keys()]);
+  return Array.from(numbers, (number) => ({ number, old: oldOf.get(number), next: nextOf.get(number) }));
+}
+
 export function itemFaults(items: FloorItems): GeometryFault[] {
   return Object.values(items).flatMap((list: ItemList<Item>) => list.faults);
 }

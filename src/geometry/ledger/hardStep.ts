@@ -8,7 +8,7 @@ import { changedBoxes } from './changed.ts';
 import { type Cluster, clustersOf, touch } from './clusters.ts';
 import { newEdging } from './edging.ts';
 import { type WidthByKind, bandOutlines, wholeStretch } from './faceBands.ts';
-import { type FloorItems, present } from './floorItems.ts';
+import { type FloorItems, exchanges, present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
 import { APRON, BACK, BAND, WAY, edgedLayer } from './layers.ts';
 import { type ClusterBands, type LedgerState, type Stale, putIn, setTally } from './ledgerState.ts';
@@ -35,12 +35,9 @@ export function hardStep(state: LedgerState, items: FloorItems, shape: FloorShap
     placeWays(state, shape, stale);
 }
 
-/** What items stood in the tiles for, by their number. */
+/** Items into the tiles that they reach into, in place of those with their numbers. */
 function placeItems(state: LedgerState, gone: readonly HardItem[], fresh: readonly HardItem[], stale: Stale): void {
-  const oldOf = new Map(gone.map((item) => [item.number, item]));
-  const newOf = new Map(fresh.map((item) => [item.number, item]));
-  for (const number of new Set([...oldOf.keys(), ...newOf.keys()])) {
-    const [old, next] = [oldOf.get(number), newOf.get(number)];
+  for (const { number, old, next } of exchanges(gone, fresh)) {
     markRooms(
       replaceGroup(state.grid, 'hard', number, old?.outlines ?? [], next?.outlines ?? [], state.marginMm),
       stale,

@@ -1,6 +1,6 @@
 import type { MachineShape } from '../floorShape.ts';
-import type { HardKind } from '../hardFace.ts';
-import type { WidthByKind } from './faceBands.ts';
+import { HARD_KINDS } from '../hardFace.ts';
+import { type WidthByKind, byKind } from './faceBands.ts';
 
 /*
  * The widths that one machine leaves, in mm, by kind of face.
@@ -23,23 +23,18 @@ export interface MachineSizes {
 
 /** Half of how much a gap may be narrower than what the machine needs and still let it pass. */
 const BIAS_MM = 0.25;
-const KINDS: readonly HardKind[] = ['wall', 'obstruction', 'drop', 'stop'];
 
 export function machineSizes(machine: MachineShape): MachineSizes {
   const head = machine.headRadiusMm;
   const standMm = byKind((kind) => head + machine.clearanceMm[kind]);
   const bodyMm = byKind((kind) => Math.max(standMm[kind], machine.passageMm / 2));
-  const ahead = Math.max(...KINDS.map((kind) => bodyMm[kind] - standMm[kind]));
+  const ahead = Math.max(...HARD_KINDS.map((kind) => bodyMm[kind] - standMm[kind]));
   return {
     headMm: head,
     standMm,
     bodyMm: byKind((kind) => Math.max(0, bodyMm[kind] - BIAS_MM)),
     // Far enough to turn the head into a square corner while the body waits in front of it.
     leadMm: ahead > 1e-9 ? Math.SQRT2 * ahead : 0,
-    mostMm: Math.max(...KINDS.map((kind) => bodyMm[kind])) + head,
+    mostMm: Math.max(...HARD_KINDS.map((kind) => bodyMm[kind])) + head,
   };
-}
-
-export function byKind(width: (kind: HardKind) => number): WidthByKind {
-  return { wall: width('wall'), obstruction: width('obstruction'), drop: width('drop'), stop: width('stop') };
 }

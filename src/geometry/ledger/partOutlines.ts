@@ -5,6 +5,7 @@ import type { LedgerState } from './ledgerState.ts';
 import { placeIn, crossEdge } from './place.ts';
 import { joinedRegion } from './stitch.ts';
 import { sweep } from './sweep.ts';
+import type { TileEdges } from './tileEdges.ts';
 import type { Tile } from './tiles.ts';
 import { type TracedLoop, type Tracer, tracer } from './trace.ts';
 
@@ -25,8 +26,8 @@ export const ALL_TIGHT = 'tight';
 export function partOutlines(state: LedgerState): ReadonlyMap<string, Region> {
   const loops = new Map<string, { readonly tile: Tile; readonly loops: readonly TracedLoop[] }[]>();
   for (const tile of state.grid.tiles) {
-    if (tile.cells.length === 0) continue;
-    tile.traces ??= traceTile(tile, state.cascades);
+    if (!tile.edges || tile.cells.length === 0) continue;
+    tile.traces ??= traceTile(tile.edges, tile.isEdged, state.cascades);
     for (const [key, traced] of tile.traces) {
       const list = loops.get(key);
       if (list) list.push({ tile, loops: traced });
@@ -43,33 +44,36 @@ interface Traced {
   endArea: number;
 }
 
-function traceTile(tile: Tile, cascades: Cascades): ReadonlyMap<string, readonly TracedLoop[]> {
-  const edges = tile.edges as NonNullable<Tile['edges']>;
-  const place = placeIn(edges, layersOf(cascades));
+function traceTile(
+  tile: TileEdges,
+  isEdged: Tile['isEdged'],
+  cascades: Cascades,
+): ReadonlyMap<string, readonly TracedLoop[]> {
+  const place = placeIn(tile, layersOf(cascades));
   const parts = new Map<string, Traced>();
   const add = (key: string, left: EdgePart, leftArea: number, right: EdgePart, rightArea: number): void => {
     let traced = parts.get(key);
-    if (!traced) parts.set(key, (traced = { trace: tracer(edges.box), sides: [], endArea: Number.NaN }));
+    if (!traced) parts.set(key, (traced = { trace: tracer(tile.box), sides: [], endArea: Number.NaN }));
     if (traced.sides.length > 0 && traced.endArea === leftArea) traced.sides.pop();
     else traced.sides.push(left);
     traced.sides.push(right);
     traced.endArea = rightArea;
   };
-  sweep(edges.edges, edges.box, (bottom, top, active, areas) => {
-    for (let i = 0; i + 1 < active.length; i += 1) {
-      const left = active[i] as EdgePart;
-      const right = active[i + 1] as EdgePart;
+  sweep(tile.edges, tile.box, (bottom, top, edges, areas) => {
+    for (let i = 0; i + 1 < edges.length; i += 1) {
+      const left = edges[i] as EdgePart;
+      const right = edges[i + 1] as EdgePart;
       const leftArea = areas[i] as number;
       const rightArea = areas[i + 1] as number;
       crossEdge(place, left);
       if (rightArea <= leftArea || !isNet(place)) continue;
       const cascade = cascadeAt(place, cascades);
-      const part = partAt(place, cascade, cascades, tile.isEdged);
+      const part = partAt(place, cascade, cascades, isEdged);
       add(partKey(place.zone, NET), left, leftArea, right, rightArea);
       add(partKey(place.zone, part === LAP ? STRIP : part), left, leftArea, right, rightArea);
       if (part === TIGHT && cascade >= 0) add(ALL_TIGHT, left, leftArea, right, rightArea);
     }
-    const last = active.at(-1);
+    const last = edges.at(-1);
     if (last) crossEdge(place, last);
     for (const traced of parts.values()) {
       traced.trace.slab(bottom, top, traced.sides);

@@ -3,13 +3,13 @@ import { layersOf, tileCells } from './cells.ts';
 import type { Cluster } from './clusters.ts';
 import { type Edging, lookAlong, settleEdging } from './edging.ts';
 import { tallyFaces } from './faceTally.ts';
-import { type CoverItem, type FloorItems, present } from './floorItems.ts';
+import { type CoverItem, type FloorItems, exchanges, present } from './floorItems.ts';
 import { ZONE, stripLayer } from './layers.ts';
 import { type LedgerState, type Stale, putIn, setTally } from './ledgerState.ts';
 import { newLineRun, settleLine } from './lineRuns.ts';
 import type { Outline } from './outline.ts';
 import { homeOf, NO_ZONE } from './place.ts';
-import { addOutline, tileEdges } from './tileEdges.ts';
+import { type TileEdges, addOutline, tileEdges } from './tileEdges.ts';
 import { type Tile, outlinesIn, replaceGroup } from './tiles.ts';
 import { askAt } from './walks.ts';
 
@@ -27,12 +27,8 @@ export function coverStep(
 ): void {
   const mark = (tiles: readonly Tile[]): void => tiles.forEach((tile) => stale.pieces.add(tile));
   for (const list of [zones, findings]) {
-    const oldOf = new Map(list.gone.map((item) => [item.number, item]));
-    const newOf = new Map(list.fresh.map((item) => [item.number, item]));
-    for (const number of new Set([...oldOf.keys(), ...newOf.keys()])) {
-      const [old, now] = [oldOf.get(number)?.outlines ?? [], newOf.get(number)?.outlines ?? []];
-      mark(replaceGroup(state.grid, 'cover', number, old, now, 0));
-    }
+    for (const { number, old, next } of exchanges(list.gone, list.fresh))
+      mark(replaceGroup(state.grid, 'cover', number, old?.outlines ?? [], next?.outlines ?? [], 0));
   }
   for (const zone of present(zones))
     if (isMoved(zone)) for (const outline of zone.outlines) mark(state.grid.meeting(outline.box));
@@ -41,26 +37,34 @@ export function coverStep(
 export function pieceStep(state: LedgerState, stale: Stale): void {
   for (const tile of stale.pieces) putTogether(state, tile);
   faceStep(state, stale);
-  for (const tile of stale.pieces) addStrips(state, tile);
-  for (const tile of stale.pieces) tile.traces = null;
-  for (const tile of stale.pieces)
-    tile.cells = tileCells(tile.edges as NonNullable<Tile['edges']>, state.cascades, tile.isEdged);
+  for (const tile of stale.pieces) {
+    const edges = edgesOf(state, tile);
+    tile.isEdged = addStrips(state, tile, edges);
+    tile.cells = tileCells(edges, state.cascades, tile.isEdged);
+    tile.traces = null;
+  }
+}
+
+/** What the ledger sweeps in a tile. */
+function edgesOf(state: LedgerState, tile: Tile): TileEdges {
+  return tile.edges ?? putTogether(state, tile);
 }
 
 /** All but the strips, which follow from it. */
-function putTogether(state: LedgerState, tile: Tile): void {
+function putTogether(state: LedgerState, tile: Tile): TileEdges {
   const edged = state.plan.sequences.flatMap((_, cascade) => outlinesIn(tile, `edged ${cascade}`));
   const reach = tile.reach.flatMap((outline) => outline ?? []);
   tile.edges = tileEdges(tile.box, [...outlinesIn(tile, 'hard'), ...edged, ...reach, ...outlinesIn(tile, 'cover')]);
+  return tile.edges;
 }
 
 function faceStep(state: LedgerState, stale: Stale): void {
   const looked = new Set<Edging>();
   const look = new Set([...stale.pieces, ...stale.faces]);
   for (const tile of look) {
-    if (!tile.edges) putTogether(state, tile);
+    const edges = edgesOf(state, tile);
     for (const edging of state.edgingsIn.get(tile) ?? []) {
-      lookAlong(edging, tile, tile.edges as NonNullable<Tile['edges']>, state.cascades, state.plan.edges);
+      lookAlong(edging, tile, edges, state.cascades, state.plan.edges);
       looked.add(edging);
     }
   }
@@ -92,10 +96,12 @@ function placeStrips(state: LedgerState, cluster: Cluster, edging: Edging, stale
   state.strips.set(cluster, edging.strips);
 }
 
-/** Where some face near a tile has no strip, the strips of all are put in as outlines of their own. */
-function addStrips(state: LedgerState, tile: Tile): void {
-  const edges = tile.edges as NonNullable<Tile['edges']>;
-  tile.isEdged = state.plan.sequences.map((_, cascade) => {
+/**
+ * Where some face near a tile has no strip, the strips of all are put in as outlines of their own. Answers, by cascade,
+ * where that is not so and the whole band is strip.
+ */
+function addStrips(state: LedgerState, tile: Tile, edges: TileEdges): boolean[] {
+  return state.plan.sequences.map((_, cascade) => {
     const groups = tile.slots.get(`edged ${cascade}`) ?? [];
     const hasOwn = (owner: number): boolean => state.ownStrips.has(`${cascade} ${owner}`);
     if (!groups.some(({ owner }) => hasOwn(owner))) return true;
@@ -135,7 +141,7 @@ export function lineStep(state: LedgerState, { gone, fresh }: FloorItems['lines'
   }
   for (const tile of stale.pieces) for (const run of state.linesIn.get(tile) ?? []) stale.runs.add(run);
   for (const run of stale.runs) {
-    for (const tile of run.tiles) if (!tile.edges) putTogether(state, tile);
+    for (const tile of run.tiles) edgesOf(state, tile);
     settleLine(run, state.cascades);
   }
 }

@@ -5,6 +5,7 @@ import { LEAD, reachLayer } from './layers.ts';
 import type { MachineSizes } from './machineSizes.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import { roomAt, roomLoops, standLoops } from './roomLoops.ts';
+import { rootOf } from './rootOf.ts';
 import { HANGS_MM, type SidePiece, type TileRooms, tileRooms } from './rooms.ts';
 import { type RoomLink, type Tile, type TileGrid, outlinesIn } from './tiles.ts';
 
@@ -70,18 +71,12 @@ export function enteredRooms(
   for (const tile of grid.tiles) first[tile.index + 1] = (first[tile.index] as number) + countOf(tile);
   const parent = new Int32Array(first.at(-1) as number);
   for (let node = 0; node < parent.length; node += 1) parent[node] = node;
-  const root = (node: number): number => {
-    let top = node;
-    while (parent[top] !== top) top = parent[top] as number;
-    parent[node] = top;
-    return top;
-  };
-  const nodeOf = (tile: Tile, room: number): number => (first[tile.index] as number) + room;
+  const groupOf = (tile: Tile, room: number): number => rootOf(parent, (first[tile.index] as number) + room);
   for (const tile of grid.tiles)
     for (const { room, tile: other, there } of tile.links[number] ?? [])
-      parent[root(nodeOf(tile, room))] = root(nodeOf(other, there));
-  const entered = entrances && new Set(entrances.map(({ tile, room }) => root(nodeOf(tile, room))));
-  const isEntered = (tile: Tile, room: number): boolean => !entered || entered.has(root(nodeOf(tile, room)));
+      parent[groupOf(tile, room)] = groupOf(other, there);
+  const entered = entrances && new Set(entrances.map(({ tile, room }) => groupOf(tile, room)));
+  const isEntered = (tile: Tile, room: number): boolean => !entered || entered.has(groupOf(tile, room));
   for (const tile of grid.tiles) {
     const count = countOf(tile);
     const known = tile.reached[number];

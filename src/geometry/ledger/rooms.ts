@@ -3,6 +3,7 @@ import { type Edge, xAt } from './edge.ts';
 import { STANDING_LAYERS, forEachInterval, isStandable, sideLines } from './intervals.ts';
 import type { Outline } from './outline.ts';
 import { placeIn } from './place.ts';
+import { rootOf } from './rootOf.ts';
 import { tileEdges } from './tileEdges.ts';
 
 /*
@@ -100,25 +101,25 @@ function joined(pieces: readonly SidePiece[]): SidePiece[] {
   return out;
 }
 
-/** Joins the intervals of neighbouring slabs that touch, and numbers what hangs together. Intervals are kept in plain lists: there are hundreds in a tile. */
+/** Intervals in the order of the sweep, in plain lists: there are hundreds in a tile. */
+interface Intervals {
+  readonly bottoms: number[];
+  readonly tops: number[];
+  readonly lefts: Edge[];
+  readonly rights: Edge[];
+  /** What hangs together, as a forest (rootOf.ts). */
+  readonly parent: number[];
+}
+
+/** Joins the intervals of neighbouring slabs that touch. */
 function roomFinder(around: Box) {
-  const parent: number[] = [];
-  const bottoms: number[] = [];
-  const tops: number[] = [];
-  const lefts: Edge[] = [];
-  const rights: Edge[] = [];
+  const intervals: Intervals = { bottoms: [], tops: [], lefts: [], rights: [], parent: [] };
+  const { bottoms, tops, lefts, rights, parent } = intervals;
   /** First interval of the slab before and of this one. */
   let [before, here] = [0, 0];
   let height = Number.NaN;
 
   const xIn = (edge: Edge, y: number): number => Math.min(around.maxX, Math.max(around.minX, xAt(edge, y)));
-
-  function root(node: number): number {
-    let top = node;
-    while (parent[top] !== top) top = parent[top] as number;
-    parent[node] = top;
-    return top;
-  }
 
   return {
     add(bottom: number, top: number, left: Edge, right: Edge): void {
@@ -132,10 +133,11 @@ function roomFinder(around: Box) {
       for (let other = before; other < here; other += 1) {
         const end = Math.min(to, xIn(rights[other] as Edge, bottom));
         const start = Math.max(from, xIn(lefts[other] as Edge, bottom));
-        if (end - start > HANGS_MM) parent[root(node)] = root(other);
+        if (end - start > HANGS_MM) parent[rootOf(parent, node)] = rootOf(parent, other);
       }
     },
     latest: (): number => parent.length - 1,
+    /** Adds the intervals of this slab as pieces of a side of the tile at its bottom. */
     addLevel(side: SidePiece[], y: number, box: Box): void {
       for (let node = here; node < parent.length; node += 1) {
         const from = Math.max(box.minX, xAt(lefts[node] as Edge, y));
@@ -146,38 +148,37 @@ function roomFinder(around: Box) {
     endSlab(top: number): void {
       [before, here, height] = [here, parent.length, top];
     },
-    finish(box: Box) {
-      const numbers = new Map<number, number>();
-      const best: (RoomSpot & { width: number })[] = [];
-      const roomOf = parent.map((_, node) => {
-        const top = root(node);
-        let room = numbers.get(top);
-        if (room === undefined) numbers.set(top, (room = numbers.size));
-        const known = best[room];
-        // A slab lower than the best place is wide can hold no better one.
-        const rise = (tops[node] as number) - (bottoms[node] as number);
-        if (known?.isInTile === true && rise <= known.width) return room;
-        const spot = spotIn(
-          bottoms[node] as number,
-          tops[node] as number,
-          lefts[node] as Edge,
-          rights[node] as Edge,
-          box,
-        );
-        if (!known || isBetter(spot, known)) best[room] = spot;
-        return room;
-      });
-      return { roomOf, spots: best as readonly RoomSpot[] };
-    },
+    finish: (box: Box) => numberedRooms(intervals, box),
   };
 }
 
-function isBetter(a: RoomSpot & { width: number }, b: RoomSpot & { width: number }): boolean {
+type WideSpot = RoomSpot & { readonly width: number };
+
+/** The room of each interval, and of each room the widest place. */
+function numberedRooms({ bottoms, tops, lefts, rights, parent }: Intervals, box: Box) {
+  const numbers = new Map<number, number>();
+  const spots: WideSpot[] = [];
+  const roomOf = parent.map((_, node) => {
+    const root = rootOf(parent, node);
+    const room = numbers.get(root) ?? numbers.size;
+    numbers.set(root, room);
+    const [bottom, top] = [bottoms[node] as number, tops[node] as number];
+    const known = spots[room];
+    // A slab lower than the best place is wide can hold no better one.
+    if (known?.isInTile === true && top - bottom <= known.width) return room;
+    const spot = spotIn(bottom, top, lefts[node] as Edge, rights[node] as Edge, box);
+    if (!known || isBetter(spot, known)) spots[room] = spot;
+    return room;
+  });
+  return { roomOf, spots };
+}
+
+function isBetter(a: WideSpot, b: WideSpot): boolean {
   return a.isInTile === b.isInTile ? a.width > b.width : a.isInTile;
 }
 
 /** The middle of an interval, of its part inside the tile where it has one. */
-function spotIn(bottom: number, top: number, left: Edge, right: Edge, box: Box): RoomSpot & { width: number } {
+function spotIn(bottom: number, top: number, left: Edge, right: Edge, box: Box): WideSpot {
   const [lo, hi] = [Math.max(bottom, box.minY), Math.min(top, box.maxY)];
   const y = lo < hi ? (lo + hi) / 2 : (bottom + top) / 2;
   const [from, to] = [xAt(left, y), xAt(right, y)];

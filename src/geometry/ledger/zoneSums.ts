@@ -1,5 +1,6 @@
 import type { FloorShape, LineParts } from '../floorShape.ts';
 import { REST } from '../floorShape.ts';
+import { HARD_KINDS } from '../hardFace.ts';
 import { addAreas, cellsInOrder } from './areaSums.ts';
 import { LAP, NET, STRIP, TIGHT, cascadeOfZone } from './cells.ts';
 import { NO_ZONE } from './place.ts';
@@ -124,16 +125,24 @@ function lineSums(lines: ReadonlyMap<number, LineInZone> | undefined) {
   return { lengthM, lineParts: parts };
 }
 
+type AreaName = 'fieldM2' | 'stripM2' | 'tightM2';
+
+/** The sum that an area of a part goes into. */
+function areaName(part: number): AreaName {
+  if (part === TIGHT) return 'tightM2';
+  return part >= STRIP ? 'stripM2' : 'fieldM2';
+}
+
 function findingSums(cells: readonly AreaCell[], idOf: ReadonlyMap<number, string>) {
   const findingM2: Record<string, number> = {};
-  const sets = new Map<string, { findings: string[]; fieldM2: number; stripM2: number; tightM2: number }>();
+  const sets = new Map<string, { findings: readonly string[] } & Record<AreaName, number>>();
   for (const { findings, part, areaMm2 } of cells) {
     if (findings.length === 0 || part === NET || areaMm2 === 0) continue;
     const ids = findings.flatMap((number) => idOf.get(number) ?? []);
     const key = ids.join(' ');
     const set = sets.get(key) ?? { findings: ids, fieldM2: 0, stripM2: 0, tightM2: 0 };
     sets.set(key, set);
-    set[part === TIGHT ? 'tightM2' : part >= STRIP ? 'stripM2' : 'fieldM2'] += areaMm2 / 1e6;
+    set[areaName(part)] += areaMm2 / 1e6;
     for (const id of ids) findingM2[id] = (findingM2[id] ?? 0) + areaMm2 / 1e6;
   }
   return { findingM2, findingParts: [...sets.values()] };
@@ -152,10 +161,8 @@ function addFaces({ sums, clustersIn, tallyOf }: LedgerState, { faceZones }: Sta
   }
 }
 
-const KINDS = ['wall', 'obstruction', 'drop', 'stop'] as const;
-
 function addTally(sum: FaceTally, tally: FaceTally): void {
-  for (const kind of KINDS) {
+  for (const kind of HARD_KINDS) {
     sum.metres[kind] += tally.metres[kind];
     sum.hidden[kind] += tally.hidden[kind];
   }
@@ -167,7 +174,7 @@ function addTally(sum: FaceTally, tally: FaceTally): void {
 function isSameTally(a: FaceTally, b: FaceTally | undefined): boolean {
   if (!b) return false;
   return (
-    KINDS.every((kind) => a.metres[kind] === b.metres[kind] && a.hidden[kind] === b.hidden[kind]) &&
+    HARD_KINDS.every((kind) => a.metres[kind] === b.metres[kind] && a.hidden[kind] === b.hidden[kind]) &&
     a.innerCorners === b.innerCorners &&
     a.outerCorners === b.outerCorners
   );
