@@ -3,9 +3,15 @@ import type { LedgerState, Stale } from './ledgerState.ts';
 import type { KnownCell, SumsMemory } from './sumsMemory.ts';
 
 /*
- * The cells of all tiles added up. Tiles are taken in one order, always the same, so that a sum does not depend on
- * which of them changed last. Answers the zones in which an area changed.
+ * The cells of all tiles added up.
+ *
+ *     tile 1    zone a, strip   1.2       Each cell of the floor, by zone, part and findings, has a number. Tiles are
+ *     tile 2    zone a, strip   0.4       taken in one order, always the same, so that a sum does not depend on which
+ *               -------------------       of them changed last.
+ *     cell 7    zone a, strip   1.6
  */
+
+/** Adds the areas up again; answers the zones in which one changed. */
 export function addAreas(state: LedgerState, stale: Stale): Set<number> {
   const { sums } = state;
   if (stale.pieces.size === 0) return new Set();

@@ -5,13 +5,17 @@ import { waysOf } from '../ways.ts';
 import type { LedgerState } from './ledgerState.ts';
 import { unreachedSpots } from './tightPieces.ts';
 
+/*
+ * Where machines follow each other, a machine may have no field in a zone that the next one works.
+ *
+ *      ....first....||===============      The first does not get through the passage (||), the second does. No hand
+ *      ....machine..||....second.....      floor is left that could say so, so the first one's field says it.
+ */
+
 /** A machine with less of a zone than this share of it works none of it: a zone drawn to the middle of a wall holds a little of its doorway. */
 const NONE_OF_IT = 0.01;
 
-/**
- * Where machines follow each other: the passage that keeps one of them out of a whole zone, though there would be room
- * for it. Floor that a later machine works is no hand floor, so nothing else would say why the first one has none.
- */
+/** Fields of a zone, each with the passage that keeps its machine out of all of it, though there would be room for it. */
 export function withBarriers(
   state: LedgerState,
   shape: FloorShape,

@@ -7,8 +7,11 @@ import { machineSizes } from './machineSizes.ts';
 import type { MachineAt } from './reach.ts';
 
 /*
- * Machines that follow each other: the first works what it gets to, the next what is left, and so on. Near a face the
- * strip is that of the last and smallest one, everywhere.
+ * Machines that follow each other: the first works what it gets to, the next what is left, and so on.
+ *
+ *     first    |   ###############            |
+ *     second   | ##               #########   |       a place is the first one's whose head covers it
+ *     strip    |#                           ##|       along faces everywhere as wide as the last and smallest leaves it
  */
 export interface CascadePlan {
   readonly machines: readonly MachineAt[];

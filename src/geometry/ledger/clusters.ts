@@ -21,8 +21,10 @@ export interface Cluster {
 
 /** Things this near, in mm, may touch. */
 const NEAR_MM = 0.2;
+/** An edge that turns this far, in radians, turns back on the one before. */
+const STRAIGHT_BACK = Math.PI - 1e-6;
 
-/** The clusters of some items, each with its number-lowest item first. `near` finds items by box, `slabs` are all slabs of the floor. */
+/** The clusters of some items, each with its number-lowest item first. `near` finds items by box, `slabs` are all slabs of the floor, `known` the clusters so far: one of the same items stays as it is. */
 export function clustersOf(
   items: readonly HardItem[],
   near: (box: Box) => readonly HardItem[],
@@ -66,9 +68,6 @@ function loneSolid({ outlines, drawn, number }: HardItem): Pick<Cluster, 'trace'
     faces: { chains: [{ faces, closed: true }], runEdges: [], skins: [] },
   };
 }
-
-/** An edge that turns back on the one before, in radians. */
-const STRAIGHT_BACK = Math.PI - 1e-6;
 
 /** True when an item that touches no slab's outline stands on one. */
 export function standsOn(item: HardItem, slabs: readonly HardItem[]): boolean {

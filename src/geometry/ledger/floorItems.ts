@@ -18,8 +18,10 @@ import { type Outline, ringOutline } from './outline.ts';
 
 /*
  * The records of a floor as the ledger holds them. A record that is the very same object as last time gives the very
- * same item: that is how the ledger knows what did not change. Each list is compared with the one before place by
- * place, so an edit costs no more than looking along it.
+ * same item: that is how the ledger knows what did not change.
+ *
+ *     before   a   b   c   d        Lists are compared place by place, so an edit costs no more than looking along
+ *     now      a   b'  c   d        them: here b went, and b' came with its number.
  */
 export interface FloorItems {
   readonly slabs: ItemList<HardItem>;

@@ -7,6 +7,13 @@ import type { LedgerState, Stale } from './ledgerState.ts';
 import { outsideFaults } from './outsideFaults.ts';
 import { zoneSums } from './zoneSums.ts';
 
+/*
+ * The numbers of a whole floor, from two sides that know nothing of each other:
+ *
+ *     clusters   gross, perimeter, what each body takes
+ *     ledger     net and its parts, zone by zone                gross - taken = net, to rounding
+ */
+
 /** Measures a floor, or what changed of it since the memory was last used. Never throws. */
 export function floorSums(shape: FloorShape, memory: MeasureMemory): FloorSums {
   if (memory.sums && memory.shape === shape) return memory.sums;

@@ -7,7 +7,13 @@ import { type Outline, ringOutline } from './outline.ts';
 
 /*
  * Slabs, solids, walls and floor out of scope as outlines, each edge with what it was drawn as and with the floor on
- * its left. Coordinates are mm from the floor's own origin, so that a plan far out loses no digits.
+ * its left.
+ *
+ *     +---<---+        +--->---+
+ *     | slab  |        | column|       A slab's edges run round it one way, those of what stands on it the other.
+ *     +--->---+        +---<---+
+ *
+ * Coordinates are mm from the floor's own origin, so that a plan far out loses no digits.
  */
 
 export function slabItem(slab: SlabShape, number: number, origin: Point): HardItem {

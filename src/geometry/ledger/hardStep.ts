@@ -18,6 +18,9 @@ import { type Tile, replaceGroup } from './tiles.ts';
 
 /*
  * First step: slabs, solids, walls and what is out of scope, the clusters they make, and the bands along their faces.
+ *
+ *     old item -> old cluster -> old bands       What was and what is change places in the tiles. Those in which the
+ *     new item -> new cluster -> new bands       two look different are stale, and no others.
  */
 
 /** Brings hard items and clusters up to date; what it changes makes tiles stale. */

@@ -14,6 +14,14 @@ import { type EnteredAt, marginOf } from './reach.ts';
 import { type SumsMemory, sumsMemory } from './sumsMemory.ts';
 import { type Tile, type TileGrid, coversBox, tileGrid } from './tiles.ts';
 
+/*
+ * What is kept of a floor, so that the next measure goes on from there.
+ *
+ *     thing by thing     records -> items -> clusters -> bands, faces, lines
+ *                                     |                    |
+ *     place by place                  +------> tiles <-----+      what reaches into each, and what came of it
+ */
+
 /** The floor as it was last measured: the items it was made of and all that followed from them. */
 export interface LedgerState {
   readonly plan: CascadePlan;
@@ -54,9 +62,11 @@ export interface LedgerState {
 /** Outlines that a cluster puts into the tiles, by slot. */
 export type ClusterBands = ReadonlyMap<string, readonly Outline[]>;
 
-/** Tiles that must be looked at again, and why. */
+/** What must be looked at again, and why. Each step of floorLedger.ts adds to it for those after. */
 export interface Stale {
+  /** Tiles in which a machine may stand in other places than before. */
   readonly rooms: Set<Tile>;
+  /** Tiles whose ledger is to be swept again. */
   readonly pieces: Set<Tile>;
   /** Clusters and lines that came, went or were looked at again. */
   readonly clusters: Set<Cluster>;
@@ -70,7 +80,7 @@ export interface Stale {
 
 /** The origin lies on a grid this wide, in mm, so that it stays where it is while a plan is edited. */
 const ORIGIN_MM = 100_000;
-/** A tile more all round than the slabs need: a machine may overhang where the floor runs on. */
+/** So much more all round than the slabs need: a machine may overhang where the floor runs on. */
 const OVERHANG_MM = 3000;
 
 /** A state that knows nothing yet of a floor, or the one before when it can go on from there. */

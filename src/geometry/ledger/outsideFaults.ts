@@ -6,6 +6,14 @@ import { corner } from '../ring.ts';
 import type { LedgerState, Stale } from './ledgerState.ts';
 import type { ZoneSums } from './sumsMemory.ts';
 
+/*
+ * Records that lie off the floor altogether.
+ *
+ *     +------+   o        told of zones, findings and lines; one of which a little lies on the floor is no fault
+ *     | slab |
+ *     +------+
+ */
+
 /** A fault for each zone, finding and line that lies off the floor altogether. */
 export function outsideFaults(
   state: LedgerState,

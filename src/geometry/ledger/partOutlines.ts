@@ -12,6 +12,9 @@ import { type TracedLoop, type Tracer, tracer } from './trace.ts';
 /*
  * Outlines of every part of every zone, for the eye and for paper: traced tile by tile when somebody asks, kept while
  * the tile stays as it is, and joined over the sides of the tiles.
+ *
+ *     | strip | field  :  field |       Of neighbours in one slab that are one part the edge between is left out (:):
+ *     |       |        :        |       it was drawn for something else.
  */
 
 /** Names a part of a zone: field of machine 0, 1 ..., strip, tight or net. */

@@ -14,8 +14,11 @@ import { type Tile, outlinesIn, replaceGroup } from './tiles.ts';
 import { askAt } from './walks.ts';
 
 /*
- * Third step: the tiles that changed are put together, their faces looked along, the strips settled, and the ledger
- * swept; then the lines through them are walked.
+ * Third step, in the tiles that changed:
+ *
+ *     hard, bands, reach, zones -> edges of the tile -> faces looked along -> strips added -> cells swept
+ *                                                                                               |
+ *                                                              lines through the tile walked <--+
  */
 
 /** Zones and findings: what is laid over the floor. `isMoved`: a zone that other machines work than before. */

@@ -4,6 +4,15 @@ import { between } from '../point.ts';
 import { corner, ringArea, ringContains, signedArea } from '../ring.ts';
 import { boxIndex } from '../spatial.ts';
 
+/*
+ *     +-----------+       Three rings, two polygons: the middle ring is a hole of the outer one, and the island in it
+ *     |  +-----+  |       stands for itself.
+ *     |  | +-+ |  |
+ *     |  | +-+ |  |
+ *     |  +-----+  |
+ *     +-----------+
+ */
+
 /** Rings to polygons: each hole, wound the other way, goes to the smallest outer ring around it. */
 export function polygonsOf(rings: readonly Ring[]): Region {
   const outers = rings

@@ -15,7 +15,10 @@ import { askAt } from './walks.ts';
 
 /*
  * Second step: for each machine the rooms of the tiles that changed, which of all rooms it gets to, and what its head
- * covers there. A tile whose own floor did not change is done again when one of its rooms was opened or cut off.
+ * covers there.
+ *
+ *     tile 1 | tile 2 | tile 3      A column closes tile 2. Tile 3 did not change, but its room is cut off now, so it
+ *     in --> |   #    |             is done again as well.
  */
 export function reachStep(state: LedgerState, shape: FloorShape, stale: Stale): GeometryFault[] {
   const { entrances, faults } = usableEntrances(state, shape);

@@ -10,6 +10,10 @@ import { type TracedLoop, tracer } from './trace.ts';
 
 /*
  * Outlines of where a machine can stand: of some rooms only, or of all that its head can stand in.
+ *
+ *      +-----+  +--+        The same intervals as in rooms.ts, told in the same order, so the room of each is known by
+ *      | 0   |  | 1|        counting. Those that are wanted are handed to a tracer.
+ *      +-----+  +--+
  */
 
 /** Outlines of some rooms of a tile, in its margin too; `isWanted` by room number. All: no outline comes near, and the one room is wanted. */

@@ -9,6 +9,13 @@ import type { LedgerState } from './ledgerState.ts';
 import { NO_ZONE, homeOf } from './place.ts';
 import { shareInBox, walk } from './walks.ts';
 
+/*
+ * In which zone a column stands.
+ *
+ *      zone 1 | zone 2
+ *          [##|####]           where more of its outline runs: zone 2
+ */
+
 /** Solids by the id of the zone that holds the larger part of their outline. */
 export function solidsByZone(state: LedgerState, shape: FloorShape): ReadonlyMap<string, readonly string[]> {
   const idOf = new Map(present(state.items.zones).map((zone) => [zone.number, zone.id]));

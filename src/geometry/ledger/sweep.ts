@@ -20,7 +20,7 @@ export interface SlabListener {
 /** Heights nearer than this, in mm, are one. */
 const SAME_HEIGHT_MM = 1e-9;
 
-/** Tells the slabs of a tile from the lowest to the highest. Their order decides ties between edges. `stops` are heights to cut at besides. */
+/** Tells the slabs of a tile from the lowest to the highest. Edges that lie on each other come in the order of `parts`. `stops` are heights to cut at besides. */
 export function sweep(parts: readonly EdgePart[], box: Box, onSlab: SlabListener, stops: readonly number[] = []): void {
   const rising = parts.toSorted((a, b) => a.lo - b.lo);
   const heights = slabHeights(rising, box, stops);
@@ -81,7 +81,7 @@ function slabHeights(rising: readonly EdgePart[], box: Box, stops: readonly numb
   return out;
 }
 
-/** Their boxes overlap, each between its own ends; two parts of one outline's side of the tile never cross. */
+/** True when there is an x that both edges have somewhere; that their heights overlap is known. */
 function mayCross({ edge: a }: EdgePart, { edge: b }: EdgePart): boolean {
   const aMin = a.x0 < a.x1 ? a.x0 : a.x1;
   const bMax = b.x0 < b.x1 ? b.x1 : b.x0;

@@ -19,7 +19,11 @@ export interface Tile {
   /** Its place among the tiles of the grid. */
   readonly index: number;
   readonly box: Box;
-  /** Outlines by what they are for; groups in the order of their owners. */
+  /**
+   * Outlines by what they are for; groups in the order of their owners. `hard`: slabs and what stands on them; `cover`:
+   * zones and findings; for each machine `room` (aprons), `way` (closed passages), `body` and `head` (bands that they stay
+   * out of); for each cascade `edged` (bands along all faces) and `strip`.
+   */
   readonly slots: Map<string, Group[]>;
   /** By machine: rooms that its body can stand in, which of them it gets to, what its head covers. */
   readonly rooms: TileRooms[];

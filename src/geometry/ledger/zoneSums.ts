@@ -11,7 +11,11 @@ import type { LineLength } from './lineRuns.ts';
 import type { KnownCell, LineInZone, ZoneSums } from './sumsMemory.ts';
 
 /*
- * The cells of all tiles added up by zone. Tiles are taken in one order, always the same.
+ * What a floor adds up to, zone by zone.
+ *
+ *     areas of cells -----+
+ *     metres of lines ----+---> a sheet for each zone, and one for the rest; where nothing changed, that of last time
+ *     tallies of faces ---+
  */
 
 /** Sums of each zone, and of the rest (zone number NO_ZONE). Zones in which nothing changed are those of last time. */
