@@ -25,4 +25,15 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
     seed: 139,
     was: 'a column whose slab was taken away still took its area off the floor that was left',
   },
+  {
+    family: 'nested',
+    seed: 24,
+    was: 'hard edges of overlapping slabs were not cut where they cross, so faces were joined across each other',
+  },
+  {
+    family: 'oneCorner',
+    seed: 28,
+    was: 'where several things meet in one corner, rounding chose which face went on into which',
+  },
+  { family: 'manySlabs', seed: 363, was: 'two slabs drew one edge, which became three faces' },
 ];

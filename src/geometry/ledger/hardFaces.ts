@@ -32,8 +32,12 @@ const TOUCHING_MM = 0.05;
 const JOINED_MM = 0.15;
 /** Level pieces shorter than this, in mm, are rounding. */
 const NOTHING_MM = 1e-6;
+/** Of ends of faces that are as near to each other but for this, in mm, none is the nearest. */
+const SAME_GAP_MM = 1e-3;
 /** Faces that turn less than this, in radians, are one. */
 const STRAIGHT = 1e-9;
+/** Faces that turn back on each other within this, in radians, are the two sides of one edge. */
+const FOLD = 1e-6;
 
 export function clusterFaces(trace: ClusterTrace, items: readonly HardItem[]): ClusterFaces {
   const levels = items.flatMap((item) => item.drawn.filter((edge) => Math.abs(edge.ay - edge.by) <= NOTHING_MM));
@@ -94,7 +98,7 @@ function sortedFaces(
   tile: TileEdges,
 ): { real: BoundaryFace[]; skins: BoundaryFace[] } {
   const faces = loops.flat();
-  const ends = [...faces, ...inner].map((face) => face.a);
+  const ends = [...faces.map((face) => face.a), ...inner.flatMap((face) => [face.a, face.b])];
   const index = boxIndex(ends.map((end) => boxOf([end])));
   const isNet = netAt(tile);
   const real: BoundaryFace[] = [];
@@ -154,13 +158,11 @@ function linked(faces: readonly BoundaryFace[]): LinkedFaces[] {
   const isTaken = faces.map(() => false);
   const hasBefore = faces.map(() => false);
   const next = faces.map((face, i) => {
-    const near = index.meeting(grownBox(boxOf([face.b]), JOINED_MM)).filter((j) => !isTaken[j] && j !== i);
-    const best = near.toSorted(
-      (x, y) =>
-        gap(face, faces[x] as BoundaryFace) - gap(face, faces[y] as BoundaryFace) ||
-        followsFirst(face, faces[x] as BoundaryFace, faces[y] as BoundaryFace),
-    )[0];
-    if (best === undefined || gap(face, faces[best] as BoundaryFace) > JOINED_MM) return -1;
+    const near = index
+      .meeting(grownBox(boxOf([face.b]), JOINED_MM))
+      .filter((j) => !isTaken[j] && j !== i && gap(face, faces[j] as BoundaryFace) <= JOINED_MM);
+    const best = nextOf(face, near, faces);
+    if (best === undefined) return -1;
     isTaken[best] = true;
     hasBefore[best] = true;
     return best;
@@ -186,9 +188,22 @@ function gap(before: BoundaryFace, after: BoundaryFace): number {
   return distance(before.b, after.a);
 }
 
-/** Where chains touch in one corner, each keeps to its left, so that none crosses another. */
-function followsFirst(face: BoundaryFace, x: BoundaryFace, y: BoundaryFace): number {
-  return turnInto(face, y) - turnInto(face, x);
+/**
+ * The nearest; and where chains touch in one corner, each keeps to its left, so that none crosses another. Round the end
+ * of an edge with floor on both sides is the last thing.
+ */
+function nextOf(face: BoundaryFace, near: readonly number[], faces: readonly BoundaryFace[]): number | undefined {
+  const least = Math.min(...near.map((j) => gap(face, faces[j] as BoundaryFace)));
+  let best: number | undefined;
+  let most = -Infinity;
+  for (const j of near) {
+    const next = faces[j] as BoundaryFace;
+    if (gap(face, next) > least + SAME_GAP_MM) continue;
+    const turn = turnInto(face, next);
+    const left = turn > Math.PI - FOLD ? -Math.PI : turn;
+    if (left > most) [best, most] = [j, left];
+  }
+  return best;
 }
 
 function turnInto(before: BoundaryFace, after: BoundaryFace): number {
