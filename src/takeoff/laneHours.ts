@@ -32,6 +32,8 @@ export interface LaneAsk {
   /** Key of the line of machine hours that the lanes are a second opinion on. */
   readonly hours: string;
   readonly zone: ZoneId;
+  /** What the machine is called. */
+  readonly machineName: string;
   readonly field: Region;
   readonly job: LaneJob;
 }
@@ -46,7 +48,7 @@ interface LaneWork extends LaneAsk {
 
 /** The lanes to be worked out for a zone, one a machine and pass, those of the first pass first. None while a hold stands. */
 export function laneAsks(doc: Doc, takeoff: Takeoff, zone: ZoneId): readonly LaneAsk[] {
-  return laneWorks(doc, takeoff, zone).map(({ hours, field, job }) => ({ hours, zone, field, job }));
+  return laneWorks(doc, takeoff, zone).map(({ hours, machineName, field, job }) => ({ hours, zone, machineName, field, job }));
 }
 
 /**
@@ -85,6 +87,7 @@ function laneWorks(doc: Doc, takeoff: Takeoff, zone: ZoneId): LaneWork[] {
           ...parts,
           hours: ['hours.machine', zone, passKey(pass, index, slowed)].join('|'),
           zone,
+          machineName: machine.name,
           field: fieldRegion(work, slowed),
           job: laneJob(parts),
         },
@@ -93,11 +96,16 @@ function laneWorks(doc: Doc, takeoff: Takeoff, zone: ZoneId): LaneWork[] {
   );
 }
 
-/** What one machine of the zone works, as rings: the whole field where no machine follows. */
+const NO_FLOOR: Region = [];
+
+/**
+ * What one machine of the zone works, as rings: the whole field where no machine follows. The same object every time:
+ * lanes are remembered by it.
+ */
 function fieldRegion({ measure, prep }: ZoneWork, { machine, follows }: SlowedField): Region {
   if (prep.followers.length === 0) return measure.field;
-  if (!measure.fields) return follows ? [] : measure.field;
-  return measure.fields.filter((field) => field.machine === machine?.id).flatMap(({ region }) => region);
+  if (!measure.fields) return follows ? NO_FLOOR : measure.field;
+  return measure.fields.find((field) => field.machine === machine?.id)?.region ?? NO_FLOOR;
 }
 
 type LaneParts = Pick<LaneWork, 'site' | 'work' | 'pass' | 'machine' | 'slowed'>;

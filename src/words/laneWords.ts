@@ -8,7 +8,9 @@ export const lanesText = {
   waiting: 'Working out the lanes.',
   none: 'No lanes: no machine works this zone, or a hold stands on it.',
   counts: (lanes: number, runs: number, turns: number, travel: string): string =>
-    `${counted(lanes, 'lane', 'lanes')} in ${counted(runs, 'run', 'runs')}, ${counted(turns, 'turn', 'turns')}, ${travel} to drive. Numbers on the plan are the order of the runs.`,
+    `${counted(lanes, 'lane', 'lanes')} in ${counted(runs, 'run', 'runs')}, ${counted(turns, 'turn', 'turns')}, ${travel} to drive.`,
+  countsOf: (machine: string, counts: string): string => `${machine}: ${counts}`,
+  numbers: 'Numbers on the plan are the order of the runs.',
   zoomIn: 'From here they lie too close together to be drawn: zoom in.',
   backs: (turns: number): string =>
     `${counted(turns, 'turn', 'turns')} where the turning circle does not fit: the machine backs out, and each counts twice.`,

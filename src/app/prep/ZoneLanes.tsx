@@ -23,7 +23,7 @@ export function ZoneLanes({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
   const { passes, stale } = useZoneLanes(isOn ? zoneKey(zone) : null);
   const plans = passes
     .filter(({ ask }, i) => passes.findIndex((other) => other.ask.field === ask.field) === i)
-    .flatMap(({ ask, plan }) => (plan ? [{ key: ask.hours, plan }] : []));
+    .flatMap(({ ask, plan }) => (plan ? [{ ask, plan }] : []));
   const isFar = useSession(
     (now) =>
       plans.length > 0 &&
@@ -39,19 +39,30 @@ export function ZoneLanes({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
         <input type="checkbox" checked={isOn} onChange={(event) => showLanes(event.target.checked)} />
       </label>
       {isOn && passes.length === 0 && <p>{stale ? lanesText.waiting : lanesText.none}</p>}
-      {isOn && plans.map(({ key, plan }) => <Counts key={key} plan={plan} />)}
+      {isOn &&
+        plans.map(({ ask, plan }) => (
+          <Counts key={ask.hours} machine={plans.length > 1 ? ask.machineName : null} plan={plan} />
+        ))}
+      {isOn && plans.length > 0 && !isFar && <p>{lanesText.numbers}</p>}
       {isOn && isFar && <p>{lanesText.zoomIn}</p>}
       {isOn && <SecondOpinion passes={passes} />}
     </section>
   );
 }
 
-function Counts({ plan }: { readonly plan: LanePlan }): ReactElement {
+interface CountsProps {
+  /** Named where several machines drive. */
+  readonly machine: string | null;
+  readonly plan: LanePlan;
+}
+
+function Counts({ machine, plan }: CountsProps): ReactElement {
   const units = useUnits();
   const { lanes, runs, turns, backingTurns, travelM } = plan;
+  const counts = lanesText.counts(lanes, runs, turns, figureText(showRun(travelM, units)));
   return (
     <>
-      <p>{lanesText.counts(lanes, runs, turns, figureText(showRun(travelM, units)))}</p>
+      <p>{machine ? lanesText.countsOf(machine, counts) : counts}</p>
       {backingTurns > 0 && <p>{lanesText.backs(backingTurns)}</p>}
     </>
   );
