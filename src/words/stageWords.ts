@@ -195,7 +195,7 @@ export const prepText = {
   nothingLeft: 'Gets to none of what is left.',
   edgeAfter: (run: string, strip: string, machine: string): string =>
     `${run}, ${strip} wide everywhere: clearance and lap of ${machine}, the last to work.`,
-  followers: 'What it leaves goes to',
+  followers: 'Machines, in this order',
   followersHelp: 'Bigger machines go first. Each does the same passes in what the ones before it leave.',
   addFollower: 'Let a machine follow',
   chooseFollower: 'Choose a smaller machine',
@@ -207,12 +207,14 @@ export const prepText = {
   takeOut: (name: string): string => `Take out ${name}`,
   sizesOf: (name: string): string => `Sizes and clearances of ${name}`,
   shareOf: (area: string, share: string): string => `${area}, ${share} of the zone`,
+  lessThan: (share: string): string => `less than ${share}`,
   legendReachOf: (machine: string): string => `reach of ${machine}`,
-  legendNarrow: 'narrow place: press it for the reason',
+  legendNarrow: 'narrow place, press it to ask why',
   narrow: (a: string, b: string, clear: string, machine: string, needs: string): string =>
     `Between ${a} and ${b}: ${clear} clear, ${machine} needs ${needs}.`,
   narrowWalls: (clear: string, machine: string, needs: string): string =>
     `Between walls: ${clear} clear, ${machine} needs ${needs}.`,
+  standing: (kind: string, tag: string): string => `${kind.toLowerCase()} ${tag}`,
   sides: { wall: 'the wall', obstruction: 'the obstruction', drop: 'the drop', stop: 'the stop line' },
   isClear: (clear: string): string => `${clear} clear`,
   isHigh: (clear: string): string => `${clear} high`,

@@ -2,6 +2,7 @@ import { Dialog as Base } from '@base-ui/react/dialog';
 import type { ReactElement, ReactNode } from 'react';
 import css from './Dialog.module.css';
 import { Icon } from './Icon.tsx';
+import { InDialog } from './inDialog.ts';
 import { ui } from '../../words/uiWords.ts';
 
 interface DialogProps {
@@ -32,7 +33,9 @@ export function Dialog({ title, open, onClose, children, foot, wide = false }: D
               <Icon name="close" />
             </Base.Close>
           </div>
-          <div className={css.body}>{children}</div>
+          <div className={css.body}>
+            <InDialog value={true}>{children}</InDialog>
+          </div>
           {foot && <div className={css.foot}>{foot}</div>}
         </Base.Popup>
       </Base.Portal>

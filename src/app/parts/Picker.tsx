@@ -1,9 +1,10 @@
 import { Select } from '@base-ui/react/select';
-import { useId, type ReactElement } from 'react';
+import { useContext, useId, type ReactElement } from 'react';
 import css from './Picker.module.css';
 import { cx } from '../look/cx.ts';
 import { overlayHome } from '../look/overlayHome.ts';
 import { Icon } from './Icon.tsx';
+import { InDialog } from './inDialog.ts';
 
 export interface PickerOption<T extends string> {
   readonly value: T;
@@ -50,6 +51,7 @@ export function Picker<T extends string>({
   className,
 }: PickerProps<T>): ReactElement {
   const labelId = useId();
+  const inDialog = useContext(InDialog);
   const all = [...(options ?? []), ...(groups ?? []).flatMap((group) => group.options)];
   const items = all.map((option) => ({ value: option.value, label: option.words }));
   return (
@@ -72,7 +74,7 @@ export function Picker<T extends string>({
             <Icon name="down" small />
           </Select.Icon>
         </Select.Trigger>
-        <Select.Portal container={overlayHome()}>
+        <Select.Portal container={inDialog ? undefined : overlayHome()}>
           <Select.Positioner className={css.positioner} sideOffset={4} alignItemWithTrigger={false}>
             <Select.Popup className={css.popup} aria-labelledby={labelId}>
               <Select.List>

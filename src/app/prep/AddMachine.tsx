@@ -7,21 +7,27 @@ import { TextField } from '../parts/TextField.tsx';
 import { newId, run } from '../plan.ts';
 import type { Json, RecordId } from '../../model/cell.ts';
 import { defaultMachine } from '../../takeoff/fleet.ts';
+import type { MethodRow } from '../../takeoff/rates/methodRow.ts';
 import { isHandMethod, methods } from '../../takeoff/rates/methods.ts';
-import { machineText, resultText } from '../../words/stageWords.ts';
+import { machineText, prepText, resultText } from '../../words/stageWords.ts';
 
 interface AddMachineProps {
+  /** Kinds of machine that would do here; all of the book unless told. */
+  readonly kinds?: readonly MethodRow[];
+  /** The machine is on the list now: the dialog is to be closed, or another one opened in its place. */
   readonly onAdded: (machine: RecordId, method: string) => void;
   readonly onClose: () => void;
 }
 
 /** A machine of the book, taken into the job under a name of its own. */
-export function AddMachine({ onAdded, onClose }: AddMachineProps): ReactElement {
-  const [method, setMethod] = useState<string | null>(null);
+export function AddMachine({ kinds = methods, onAdded, onClose }: AddMachineProps): ReactElement {
   const [name, setName] = useState('');
-  const options = methods
-    .filter((row) => row.cutWidthMm !== null && !isHandMethod(row))
+  const options = kinds
+    .filter((row) => row.cutWidthMm !== null && row.group !== 'chase' && !isHandMethod(row))
     .map((row) => ({ value: row.id, words: row.term }));
+  // Where only one kind would do, nobody has to say which.
+  const only = options.length === 1 ? options[0]?.value : undefined;
+  const [method, setMethod] = useState<string | null>(only ?? null);
   function add(): void {
     const machine = method ? defaultMachine(method) : null;
     if (!machine) return;
@@ -29,11 +35,10 @@ export function AddMachine({ onAdded, onClose }: AddMachineProps): ReactElement 
     const fields = { ...machine, name: name.trim() || machine.name } as { readonly [slot: string]: Json };
     if (!run('addMachine', { id, fields })) return;
     onAdded(id, machine.method);
-    onClose();
   }
   return (
     <Dialog
-      title={machineText.add}
+      title={prepText.addMachine}
       open
       onClose={onClose}
       foot={

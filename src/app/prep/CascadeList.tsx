@@ -2,7 +2,7 @@ import { useState, type ReactElement } from 'react';
 import css from './CascadeList.module.css';
 import { AddMachine } from './AddMachine.tsx';
 import { addFollowerArgs, cascadeArgs, type RecipeNow } from './cascadeEdits.ts';
-import { followerChoices } from './machineChoices.ts';
+import { followerChoices, followerMethods } from './machineChoices.ts';
 import { MachineSheet } from './MachineSheet.tsx';
 import { useZoneRecipe } from './useZoneRecipe.ts';
 import { zoneKey } from './zoneNames.ts';
@@ -10,6 +10,7 @@ import { Button } from '../parts/Button.tsx';
 import { Picker } from '../parts/Picker.tsx';
 import { newId, planStoreNow, run, useDoc, useTakeoff, useUnits } from '../plan.ts';
 import type { RecordId } from '../../model/cell.ts';
+import { recordOf } from '../../model/doc.ts';
 import { figureText, showArea, showNumber } from '../../model/showNumber.ts';
 import { cascadeOf, type PlannedMachine } from '../../takeoff/prep.ts';
 import { workedFields } from '../../takeoff/workedFields.ts';
@@ -17,6 +18,8 @@ import { prepText } from '../../words/stageWords.ts';
 import { unitSign } from '../parts/Figure.tsx';
 
 const ADD = 'add';
+/** A share is shown to a tenth of a percent; what is less and not nothing must not read as nothing. */
+const LEAST_SHARE = 0.1;
 
 /** Machines that work what the first one leaves, biggest first, each with what it gets of the zone. */
 export function CascadeList({ recipe }: { readonly recipe: RecipeNow }): ReactElement | null {
@@ -93,8 +96,14 @@ export function CascadeList({ recipe }: { readonly recipe: RecipeNow }): ReactEl
       {sheet !== null && sheet !== 'add' && <MachineSheet machine={sheet} onClose={() => setSheet(null)} />}
       {sheet === 'add' && (
         <AddMachine
+          kinds={followerMethods(prep)}
           onClose={() => setSheet(null)}
-          onAdded={(id) => run('addFollower', cascadeArgs(doc(), id, recipe, newId))}
+          onAdded={(id) => {
+            if (!run('addFollower', cascadeArgs(doc(), id, recipe, newId))) return setSheet(null);
+            // It has the sizes of its class, which another one of that class has as well: now those of its plate.
+            const added = recordOf(doc(), 'machine', id);
+            setSheet(added ? { ...added, id } : null);
+          }}
         />
       )}
     </div>
@@ -116,8 +125,16 @@ function useShares({ zone }: RecipeNow): ReadonlyMap<string, string> {
   return new Map(
     workedFields({ measure, prep, held: null }).map(({ machine, areaM2 }) => {
       const area = showArea(areaM2, units);
-      const share = `${showNumber((areaM2 / measure.netM2) * 100, 1)} %`;
-      return [machine?.id ?? '', prepText.shareOf(figureText({ ...area, unit: unitSign(area.unit) }), share)];
+      const percent = (areaM2 / measure.netM2) * 100;
+      const isTrace = areaM2 > 0 && percent < LEAST_SHARE;
+      const share = `${showNumber(isTrace ? LEAST_SHARE : percent, 1)} %`;
+      return [
+        machine?.id ?? '',
+        prepText.shareOf(
+          figureText({ ...area, unit: unitSign(area.unit) }),
+          isTrace ? prepText.lessThan(share) : share,
+        ),
+      ];
     }),
   );
 }

@@ -72,7 +72,13 @@ export function RecipeEditor({ zone }: { readonly zone: Held<'zone'> }): ReactEl
       )}
       {sheet === 'edit' && machine && <MachineSheet machine={machine} onClose={() => setSheet(null)} />}
       {sheet === 'add' && (
-        <AddMachine onClose={() => setSheet(null)} onAdded={(id, method) => write(onMachine(drafts, method, id))} />
+        <AddMachine
+          onClose={() => setSheet(null)}
+          onAdded={(id, method) => {
+            write(onMachine(drafts, method, id));
+            setSheet(null);
+          }}
+        />
       )}
     </section>
   );

@@ -11,6 +11,8 @@ import { Figure } from '../parts/Figure.tsx';
 import { ToolDrawing } from '../parts/ToolDrawing.tsx';
 import { useDoc, useTakeoff, useUnits } from '../plan.ts';
 import { askSpot, askWhy, useSession } from '../session.ts';
+import { askToSee } from '../survey/fit.ts';
+import { showPlan } from '../survey/showPlan.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import type { Held } from '../../model/doc.ts';
 import { showArea } from '../../model/showNumber.ts';
@@ -77,6 +79,12 @@ function toRecipe(): void {
   document.getElementById(RECIPE)?.scrollIntoView({ block: 'start' });
 }
 
+function showSpot(at: Point | null): void {
+  askSpot(at);
+  if (at) askToSee([at]);
+  showPlan();
+}
+
 interface BlockProps {
   readonly block: SplitBlock;
   /** No machine works the zone: then another one is worth a thought. */
@@ -102,7 +110,7 @@ function Block({ block, alone, name, reason }: BlockProps): ReactElement {
           type="button"
           className={css.name}
           aria-pressed={asked}
-          onClick={() => askSpot(asked ? null : block.at)}
+          onClick={() => (asked ? askSpot(null) : showSpot(block.at))}
         >
           {head}
           <span className="forReaders">{prepText.showOnPlan}</span>

@@ -7,6 +7,7 @@ import type { Machine } from '../../model/records/machine.ts';
 import { defaultMachine } from '../../takeoff/fleet.ts';
 import { passageMm } from '../../takeoff/planShape.ts';
 import { cascadeOf, type ZonePrep } from '../../takeoff/prep.ts';
+import type { MethodRow } from '../../takeoff/rates/methodRow.ts';
 import { isHandMethod, methodOf, methods } from '../../takeoff/rates/methods.ts';
 import type { PickerOption } from '../parts/Picker.tsx';
 import { prepText } from '../../words/stageWords.ts';
@@ -54,6 +55,16 @@ export function followerChoices(doc: Doc, prep: ZonePrep, units: Units): readonl
     ...fleet.map((machine) => ({ value: machine.id, words: machine.name, more: prepText.yoursNeeds(needs(machine)) })),
     ...book.map((machine) => ({ value: BY_METHOD + machine.method, words: machine.name })),
   ];
+}
+
+/** Kinds of machine in the book that can follow those of a zone. */
+export function followerMethods({ machine: first, passes }: ZonePrep): readonly MethodRow[] {
+  const group = methodOf(passes[0]?.method ?? '')?.group;
+  return methods.filter((row) => {
+    if (!first || row.group !== group || isHandMethod(row)) return false;
+    const machine = defaultMachine(row.id);
+    return machine !== null && machine.cutWidthMm <= first.cutWidthMm;
+  });
 }
 
 function isHand(method: string): boolean {

@@ -7,6 +7,7 @@ import { figureText } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
 import { cascadeOf, edgeMachine, type ZonePrep } from '../../takeoff/prep.ts';
 import { machineText, prepText } from '../../words/stageWords.ts';
+import { optionWords } from '../../words/surveyWords.ts';
 
 export interface ReasonContext {
   readonly units: Units;
@@ -71,9 +72,10 @@ function gapReason(gap: NarrowGap, context: ReasonContext): string {
     : prepText.narrow(one, other, clear, machine, needs);
 }
 
-/** The number of what stands there, else what kind of face it is. */
+/** What stands there, with its number; else what kind of face it is. */
 function sideName({ kind, of }: GapSide, doc: Doc): string {
-  return recordOf(doc, 'obstruction', of)?.tag ?? prepText.sides[kind];
+  const standing = recordOf(doc, 'obstruction', of);
+  return standing ? prepText.standing(optionWords.obstructionKind[standing.kind], standing.tag) : prepText.sides[kind];
 }
 
 function machineName({ machine }: NarrowGap, { prep }: ReasonContext): string {

@@ -16,6 +16,7 @@ import { toolNow, useHand } from './hand.ts';
 import { addPage, fileOf } from './page/addPage.ts';
 import { usePlanNotes, useShowing } from './planNotes.ts';
 import { useShownDoc } from './shownDoc.ts';
+import { PLAN } from './showPlan.ts';
 import { useCamera } from './useCamera.ts';
 import { useKeys } from './useKeys.ts';
 import { usePointers } from './usePointers.ts';
@@ -99,6 +100,7 @@ export function PlanCanvas({ className }: { readonly className?: string | undefi
 
   return (
     <div
+      id={PLAN}
       className={cx(css.canvas, className)}
       style={{ cursor }}
       // Where the eye stands, for whoever drives the canvas from outside.

@@ -194,7 +194,7 @@ test('one that is kept out says by what, one with nothing left says that', () =>
 test('a tight spot says between what it is narrow, by how much and for which machine', () => {
   const { blocks, said } = cascade(undefined, [{ ...piece, gap }]);
   const spot = blocks.findIndex(({ kind }) => kind === 'tight');
-  expect(said[spot]?.reason).toBe('Between B3 and the wall: 0.64 m clear, Small one needs 0.80 m.');
+  expect(said[spot]?.reason).toBe('Between column B3 and the wall: 0.64 m clear, Small one needs 0.80 m.');
   expect(blocks[spot]?.at).toEqual(piece.at);
   const walls = cascade(undefined, [{ ...piece, gap: { ...gap, sides: [gap.sides[0], gap.sides[0]] } }]);
   expect(walls.said[spot]?.reason).toBe('Between walls: 0.64 m clear, Small one needs 0.80 m.');
