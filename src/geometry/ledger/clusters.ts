@@ -53,20 +53,20 @@ function loneSolid({ outlines, drawn, number }: HardItem): Pick<Cluster, 'trace'
   const faces = drawn
     .filter(({ ax, ay, bx, by }) => ax !== bx || ay !== by)
     .map(({ ax, ay, bx, by, of }) => faceBetween([ax, ay], [bx, by], 'obstruction', of));
-  const turns = faces.map((face, i) => turnBetween(faces.at(i - 1) as Face, face));
-  // Once round, the floor always on the outside: a star that winds twice turns twice as far.
-  const total = turns.reduce((sum, turn) => sum + turn, 0);
-  if (
-    faces.length < 3 ||
-    turns.some((turn) => turn > 0 || turn < -STRAIGHT_BACK) ||
-    Math.abs(total + 2 * Math.PI) > 1e-6
-  )
-    return null;
+  if (!isConvex(faces)) return null;
   const area = ringArea(drawn.map(({ ax, ay }) => [ax, ay]));
   return {
     trace: { grossMm2: 0, outerMm: 0, takenMm2: new Map([[number, area]]) },
     faces: { chains: [{ faces, closed: true }], runEdges: [], skins: [] },
   };
+}
+
+/** Once round with the floor always on the outside: a star that winds twice turns twice as far. */
+function isConvex(faces: readonly Face[]): boolean {
+  const turns = faces.map((face, i) => turnBetween(faces.at(i - 1) as Face, face));
+  const total = turns.reduce((sum, turn) => sum + turn, 0);
+  const isOutside = turns.every((turn) => turn <= 0 && turn >= -STRAIGHT_BACK);
+  return faces.length >= 3 && isOutside && Math.abs(total + 2 * Math.PI) <= 1e-6;
 }
 
 /** True when an item that touches no slab's outline stands on one. */

@@ -165,6 +165,7 @@ function sharesByFace(bits: readonly FaceBit[], count: number): (readonly [numbe
   return byFace;
 }
 
+/** All stretches of faces with the zone just inside, along each face in order. */
 export function zoneBits(edging: Edging): readonly FaceBit[] {
   return [...edging.zones.values()].flat().toSorted((a, b) => a.face - b.face || a.from - b.from);
 }

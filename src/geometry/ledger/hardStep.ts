@@ -101,8 +101,9 @@ function replaceClusters(
   const old = new Set<Cluster>();
   for (const item of [...gone, ...clusters.flatMap((cluster) => cluster.items)]) {
     const cluster = state.clusterOf.get(item);
-    if (cluster && !kept.has(cluster)) old.add(cluster);
-    if (cluster && !kept.has(cluster)) state.clusterOf.delete(item);
+    if (!cluster || kept.has(cluster)) continue;
+    old.add(cluster);
+    state.clusterOf.delete(item);
   }
   const oldByOwner = new Map([...old].map((cluster) => [cluster.owner, cluster]));
   const fresh = clusters.filter((cluster) => !state.bands.has(cluster));

@@ -1,6 +1,6 @@
 import { type Box, boxOf, grownBox } from '../box.ts';
 import type { FloorShape, GeometryFault, Point } from '../floorShape.ts';
-import { isFinitePoint } from '../point.ts';
+import { isFinitePoint, minus } from '../point.ts';
 import { type CascadePlan, cascadesOf } from './cascades.ts';
 import type { Cascades } from './cells.ts';
 import type { HardItem } from './cluster.ts';
@@ -87,23 +87,21 @@ const OVERHANG_MM = 3000;
 export function stateFor(shape: FloorShape, plan: CascadePlan, before: LedgerState | null): LedgerState {
   const box = slabBox(shape);
   const origin: Point = [originOf(box.minX), originOf(box.minY)];
-  const moved = {
-    minX: box.minX - origin[0],
-    minY: box.minY - origin[1],
-    maxX: box.maxX - origin[0],
-    maxY: box.maxY - origin[1],
-  };
+  const moved = boxOf([minus([box.minX, box.minY], origin), minus([box.maxX, box.maxY], origin)]);
   const around = grownBox(moved, OVERHANG_MM);
   const isSame =
     before?.plan.key === plan.key &&
     before.origin[0] === origin[0] &&
     before.origin[1] === origin[1] &&
     coversBox(before.grid, around);
-  if (before && isSame) return { ...before, plan };
+  return before && isSame ? { ...before, plan } : emptyState(plan, origin, tileGrid(around));
+}
+
+function emptyState(plan: CascadePlan, origin: Point, grid: TileGrid): LedgerState {
   return {
     plan,
     origin,
-    grid: tileGrid(around),
+    grid,
     marginMm: Math.max(2, ...plan.machines.map(marginOf)),
     cascades: cascadesOf(plan, []),
     items: NO_ITEMS,

@@ -5,6 +5,7 @@ import { type Cascades, cascadeAt, isNet, layersOf, partAt } from './cells.ts';
 import type { LineItem } from './floorItems.ts';
 import { type Place, homeOf } from './place.ts';
 import type { Tile, TileGrid } from './tiles.ts';
+import type { TileEdges } from './tileEdges.ts';
 import { shareInBox, walk } from './walks.ts';
 
 /*
@@ -45,19 +46,20 @@ export function newLineRun(line: LineItem, grid: TileGrid): LineRun {
 /** Walks a line again. */
 export function settleLine(run: LineRun, cascades: Cascades): void {
   const lengths = new Map<number, number>();
-  for (const tile of run.tiles) {
-    if (!tile.edges) continue;
-    const place = homeOf(tile.edges, layersOf(cascades));
+  for (const { edges, isEdged } of run.tiles) {
+    if (!edges) continue;
+    const place = homeOf(edges, layersOf(cascades));
     const ask = (at: Place): number =>
-      isNet(at) ? (at.zone + 1) * PARTS + partAt(at, cascadeAt(at, cascades), cascades, tile.isEdged) : OFF_FLOOR;
+      isNet(at) ? (at.zone + 1) * PARTS + partAt(at, cascadeAt(at, cascades), cascades, isEdged) : OFF_FLOOR;
     for (let i = 0; i + 1 < run.line.path.length; i += 1)
-      walkLeg(tile, place, run.line.path[i] as Point, run.line.path[i + 1] as Point, ask, lengths);
+      walkLeg(edges, place, run.line.path[i] as Point, run.line.path[i + 1] as Point, ask, lengths);
   }
   run.lengths = [...lengths].map(([key, metres]) => ({ zone: Math.floor(key / PARTS) - 1, part: key % PARTS, metres }));
 }
 
+/** Adds the metres of one leg in a tile to those of the zones and parts it lies in. */
 function walkLeg(
-  tile: Tile,
+  tile: TileEdges,
   place: Place,
   a: Point,
   b: Point,
@@ -65,12 +67,12 @@ function walkLeg(
   lengths: Map<number, number>,
 ): void {
   const share = shareInBox(a[0], a[1], b[0], b[1], tile.box);
-  if (!share || !tile.edges) return;
+  if (!share) return;
   const metres = distance(a, b) / 1000;
   const add = (what: number, by: number): void => {
     if (what !== OFF_FLOOR) lengths.set(what, (lengths.get(what) ?? 0) + by * metres);
   };
-  for (const { from, to, what } of walk(tile.edges, place, a[0], a[1], b[0], b[1], share, ask)) {
+  for (const { from, to, what } of walk(tile, place, a[0], a[1], b[0], b[1], share, ask)) {
     add(what, to - from);
     if (what === OFF_FLOOR)
       for (const piece of beside(tile, place, a, b, from, to, ask)) add(piece.what, piece.to - piece.from);
@@ -78,21 +80,21 @@ function walkLeg(
 }
 
 /** What a stretch off the floor has right beside it, first on one side and where there is none on the other. */
-function beside(tile: Tile, place: Place, a: Point, b: Point, from: number, to: number, ask: (place: Place) => number) {
+function beside(
+  tile: TileEdges,
+  place: Place,
+  a: Point,
+  b: Point,
+  from: number,
+  to: number,
+  ask: (place: Place) => number,
+) {
   const size = distance(a, b);
   const [dx, dy] = [((b[1] - a[1]) / size) * BESIDE_MM, ((a[0] - b[0]) / size) * BESIDE_MM];
-  const side = (sign: 1 | -1, start: number, end: number) =>
-    tile.edges
-      ? walk(
-          tile.edges,
-          place,
-          a[0] + sign * dx,
-          a[1] + sign * dy,
-          b[0] + sign * dx,
-          b[1] + sign * dy,
-          [start, end],
-          ask,
-        )
-      : [];
-  return side(1, from, to).flatMap((piece) => (piece.what === OFF_FLOOR ? side(-1, piece.from, piece.to) : [piece]));
+  const right = walk(tile, place, a[0] + dx, a[1] + dy, b[0] + dx, b[1] + dy, [from, to], ask);
+  return right.flatMap((piece) =>
+    piece.what === OFF_FLOOR
+      ? walk(tile, place, a[0] - dx, a[1] - dy, b[0] - dx, b[1] - dy, [piece.from, piece.to], ask)
+      : [piece],
+  );
 }

@@ -5,7 +5,7 @@ import { LEAD } from './layers.ts';
 import type { Outline } from './outline.ts';
 import { type Place, placeIn } from './place.ts';
 import type { TileRooms } from './rooms.ts';
-import { tileEdges } from './tileEdges.ts';
+import { type TileEdges, tileEdges } from './tileEdges.ts';
 import { type TracedLoop, tracer } from './trace.ts';
 
 /*
@@ -16,7 +16,7 @@ import { type TracedLoop, tracer } from './trace.ts';
  *      +-----+  +--+
  */
 
-/** Outlines of some rooms of a tile, in its margin too; `isWanted` by room number. All: no outline comes near, and the one room is wanted. */
+/** Outlines of some rooms of a tile, in its margin too; `isWanted` by room number. 'all': no outline comes near, and the one room is wanted. */
 export function roomLoops(
   around: Box,
   box: Box,
@@ -26,20 +26,7 @@ export function roomLoops(
 ): TracedLoop[] | 'all' {
   const tile = tileEdges(around, outlines);
   if (tile.rings.length === 0) return rooms.count === 1 && isWanted(0) ? 'all' : [];
-  const trace = tracer(around);
-  let sides: EdgePart[] = [];
-  let count = 0;
-  forEachInterval(tile, sideLines(box), [box.minY, box.maxY], isStandable, {
-    interval: (_bottom, _top, left, right) => {
-      if (isWanted(rooms.roomOf[count++] as number)) sides.push(left, right);
-    },
-    endSlab: (bottom, top) => {
-      trace.slab(bottom, top, sides);
-      sides = [];
-    },
-    line: () => undefined,
-  });
-  return trace.loops();
+  return tracedIntervals(tile, box, isStandable, (interval) => isWanted(rooms.roomOf[interval] as number));
 }
 
 /** Number of the room that a place lies in, or -1. */
@@ -58,9 +45,9 @@ export function roomAt(
   let found = -1;
   forEachInterval(tile, sideLines(box), [box.minY, box.maxY], isStandable, {
     interval: (bottom, top, left, right) => {
-      const node = count++;
-      if (y < bottom || y > top || xAt(left.edge, y) > x || xAt(right.edge, y) < x) return;
-      found = rooms.roomOf[node] as number;
+      const isHere = y >= bottom && y <= top && xAt(left.edge, y) <= x && xAt(right.edge, y) >= x;
+      if (isHere) found = rooms.roomOf[count] as number;
+      count += 1;
     },
     endSlab: () => undefined,
     line: () => undefined,
@@ -73,10 +60,24 @@ export function standLoops(around: Box, outlines: readonly Outline[], needsLead:
   const tile = tileEdges(around, outlines);
   const test = (place: Place): boolean => isStandable(place) && (!needsLead || (place.inside[LEAD] as number) > 0);
   if (tile.rings.length === 0) return test(placeIn(tile, STANDING_LAYERS)) ? 'all' : [];
-  const trace = tracer(around);
+  return tracedIntervals(tile, null, test, () => true);
+}
+
+/** Outlines of the intervals that are wanted, by their place in the sweep. `cutAt`: the tile at whose sides they are cut, as rooms are. */
+function tracedIntervals(
+  tile: TileEdges,
+  cutAt: Box | null,
+  test: (place: Place) => boolean,
+  isWanted: (interval: number) => boolean,
+): TracedLoop[] {
+  const trace = tracer(tile.box);
   let sides: EdgePart[] = [];
-  forEachInterval(tile, [], [], test, {
-    interval: (_bottom, _top, left, right) => sides.push(left, right),
+  let count = 0;
+  forEachInterval(tile, cutAt ? sideLines(cutAt) : [], cutAt ? [cutAt.minY, cutAt.maxY] : [], test, {
+    interval: (_bottom, _top, left, right) => {
+      if (isWanted(count)) sides.push(left, right);
+      count += 1;
+    },
     endSlab: (bottom, top) => {
       trace.slab(bottom, top, sides);
       sides = [];

@@ -3,6 +3,7 @@ import type { Point } from '../floorShape.ts';
 import type { Face } from '../hardFace.ts';
 import { between, distance } from '../point.ts';
 import { crossing, nearestOnSegment } from '../segment.ts';
+import type { Arc } from './edge.ts';
 import { type EnteredAt, type MachineAt, bodyOutlines, roomHolding } from './reach.ts';
 import { standLoops } from './roomLoops.ts';
 import type { TileGrid } from './tiles.ts';
@@ -76,24 +77,21 @@ function nearestInSight(
 function nearestOf(loop: TracedLoop, at: Point): Point[] {
   return loop.flatMap(({ fromX, fromY, toX, toY, part }): Point[] => {
     if (part?.isSide) return [];
+    const [from, to]: [Point, Point] = [
+      [fromX, fromY],
+      [toX, toY],
+    ];
     const arc = part?.edge.arc;
-    if (arc) {
-      const far = Math.hypot(at[0] - arc.cx, at[1] - arc.cy);
-      const onArc: Point = [
-        arc.cx + ((at[0] - arc.cx) * arc.radius) / far,
-        arc.cy + ((at[1] - arc.cy) * arc.radius) / far,
-      ];
-      const isOn =
-        onArc[1] >= Math.min(fromY, toY) && onArc[1] <= Math.max(fromY, toY) && (onArc[0] - arc.cx) * arc.half >= 0;
-      return isOn
-        ? [onArc]
-        : [
-            [fromX, fromY],
-            [toX, toY],
-          ];
-    }
-    return [nearestOnSegment(at, [fromX, fromY], [toX, toY]).at];
+    return arc ? nearestOnArc(arc, from, to, at) : [nearestOnSegment(at, from, to).at];
   });
+}
+
+/** The place of an arc straight ahead, or where that lies beyond its ends, both of them. */
+function nearestOnArc({ cx, cy, radius, half }: Arc, from: Point, to: Point, at: Point): Point[] {
+  const far = Math.hypot(at[0] - cx, at[1] - cy);
+  const ahead: Point = [cx + ((at[0] - cx) * radius) / far, cy + ((at[1] - cy) * radius) / far];
+  const isBetween = ahead[1] >= Math.min(from[1], to[1]) && ahead[1] <= Math.max(from[1], to[1]);
+  return isBetween && (ahead[0] - cx) * half >= 0 ? [ahead] : [from, to];
 }
 
 /** No face between the two places; the face the entrance stands in does not hide anything. */
