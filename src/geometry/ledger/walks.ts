@@ -10,7 +10,9 @@ import type { TileEdges } from './tileEdges.ts';
  *          |      |            walking to it from the left side of the tile. Nothing is carried over from one piece
  *                              to the next, so a line through a corner or along an edge cannot upset the rest.
  */
-export interface Stretch<T> {
+
+/** A piece of a line, and what lies under it. */
+export interface Piece<T> {
   /** Shares of the whole line. */
   readonly from: number;
   readonly to: number;
@@ -36,7 +38,7 @@ function shareBetween(a: number, b: number, min: number, max: number): readonly 
 /** Shares nearer than this are one. */
 const SAME_SHARE = 1e-12;
 
-/** What lies along a line inside a tile, in order; stretches with the same answer are one. */
+/** What lies along a line inside a tile, in order; pieces with the same answer are one. */
 export function walk<T>(
   tile: TileEdges,
   place: Place,
@@ -46,10 +48,10 @@ export function walk<T>(
   by: number,
   share: readonly [number, number],
   ask: (place: Place) => T,
-): Stretch<T>[] {
+): Piece<T>[] {
   const leg: Leg = { ax, ay, dx: bx - ax, dy: by - ay, from: share[0], to: share[1] };
   const cuts = cutsOf(tile, leg);
-  const out: Stretch<T>[] = [];
+  const out: Piece<T>[] = [];
   let from = leg.from;
   for (const to of cuts) {
     if (to - from <= SAME_SHARE) continue;
