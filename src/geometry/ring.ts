@@ -127,11 +127,14 @@ function isFlat(ring: Ring): boolean {
   return ring.every((at, i) => Math.abs(cross(minus(at, origin), minus(corner(ring, i + 1), origin))) < 1);
 }
 
+/** A million km from the origin, in mm: what lies beyond is no place on a plan, and areas there are no numbers. */
+const FARTHEST_MM = 1e12;
+
 /** What makes a ring useless, by code, with the place; null when it is sound. */
 export function ringFault(
   ring: Ring,
 ): { readonly code: 'notANumber' | 'tooFewCorners' | 'noArea' | 'crossesItself'; readonly at: Point | null } | null {
-  const bad = ring.find((at) => !isFinitePoint(at));
+  const bad = ring.find((at) => !isFinitePoint(at) || Math.max(Math.abs(at[0]), Math.abs(at[1])) > FARTHEST_MM);
   if (bad) return { code: 'notANumber', at: null };
   if (ring.length < 3) return { code: 'tooFewCorners', at: ring[0] ?? null };
   if (isFlat(ring)) return { code: 'noArea', at: ring[0] ?? null };

@@ -78,18 +78,26 @@ interface OpenCell {
   areaMm2: number;
 }
 
+/** More parts than there are, and more sets of findings than any tile has: a cell in one number. */
+const MOST_PARTS = 128;
+const MOST_SETS = 2 ** 22;
+
 /** The cells of a tile, in the order in which the sweep meets them. */
 export function tileCells(tile: TileEdges, cascades: Cascades, isEdged: readonly boolean[]): Cell[] {
   const place = placeIn(tile, layersOf(cascades));
   const cells: OpenCell[] = [];
   const sets: (readonly number[])[] = [[]];
+  const byKey = new Map<number, OpenCell>();
   const add = (zone: number, set: number, part: number, areaMm2: number): void => {
-    for (const cell of cells) {
-      if (cell.part !== part || cell.zone !== zone || cell.set !== set) continue;
+    const key = ((zone + 1) * MOST_SETS + set) * MOST_PARTS + part;
+    const cell = byKey.get(key);
+    if (cell) {
       cell.areaMm2 += areaMm2;
       return;
     }
-    cells.push({ zone, set, part, areaMm2 });
+    const fresh = { zone, set, part, areaMm2 };
+    byKey.set(key, fresh);
+    cells.push(fresh);
   };
   sweep(tile.edges, tile.box, (_bottom, _top, edges, areas) => {
     for (let i = 0; i + 1 < edges.length; i += 1) {

@@ -29,7 +29,7 @@ export function isStandable(place: Place): boolean {
 }
 
 /** Two stretches with less than this between them, in mm, hang together. */
-const SLIT_MM = 0.01;
+export const SLIT_MM = 0.05;
 /** Floor narrower than this, in mm, is what rounding left between two things drawn against each other. */
 const SKIN_MM = 1e-5;
 /** Number in `ring` of the two lines along the sides of the tile, which belong to no outline. */

@@ -1,6 +1,6 @@
 import type { Box } from '../box.ts';
 import { type Edge, xAt } from './edge.ts';
-import { STANDING_LAYERS, forEachInterval, isStandable, sideLines } from './intervals.ts';
+import { STANDING_LAYERS, forEachInterval, isStandable, sideLines, SLIT_MM } from './intervals.ts';
 import type { Outline } from './outline.ts';
 import { placeIn } from './place.ts';
 import { rootOf } from './rootOf.ts';
@@ -115,11 +115,31 @@ interface Intervals {
 function roomFinder(around: Box) {
   const intervals: Intervals = { bottoms: [], tops: [], lefts: [], rights: [], parent: [] };
   const { bottoms, tops, lefts, rights, parent } = intervals;
-  /** First interval of the slab before and of this one. */
-  let [before, here] = [0, 0];
+  /** First interval of the slab before, first of it that may touch what comes, and first of this slab. */
+  let [before, next, here] = [0, 0, 0];
   let height = Number.NaN;
 
   const xIn = (edge: Edge, y: number): number => Math.min(around.maxX, Math.max(around.minX, xAt(edge, y)));
+
+  /** Joins an interval with those of the slab before; both slabs have theirs from left to right. */
+  function joinBelow(node: number, left: Edge, right: Edge, y: number): void {
+    const [from, to] = [xIn(left, y), xIn(right, y)];
+    while (next < here && xIn(rights[next] as Edge, y) <= from) next += 1;
+    for (let other = next; other < here && xIn(lefts[other] as Edge, y) < to; other += 1) joinAt(node, other, y);
+  }
+
+  /** A slit that lies level is a slab, or some, without floor: what ends just below it hangs together with what starts above. */
+  function joinOverSlit(node: number, bottom: number): void {
+    const last = bottom === height ? before : here;
+    for (let other = last - 1; other >= 0 && (tops[other] as number) >= bottom - SLIT_MM; other -= 1)
+      joinAt(node, other, bottom);
+  }
+
+  function joinAt(node: number, other: number, y: number): void {
+    const end = Math.min(xIn(rights[node] as Edge, y), xIn(rights[other] as Edge, y));
+    const start = Math.max(xIn(lefts[node] as Edge, y), xIn(lefts[other] as Edge, y));
+    if (end - start > HANGS_MM) parent[rootOf(parent, node)] = rootOf(parent, other);
+  }
 
   return {
     add(bottom: number, top: number, left: Edge, right: Edge): void {
@@ -128,13 +148,8 @@ function roomFinder(around: Box) {
       tops.push(top);
       lefts.push(left);
       rights.push(right);
-      if (bottom !== height) return;
-      const [from, to] = [xIn(left, bottom), xIn(right, bottom)];
-      for (let other = before; other < here; other += 1) {
-        const end = Math.min(to, xIn(rights[other] as Edge, bottom));
-        const start = Math.max(from, xIn(lefts[other] as Edge, bottom));
-        if (end - start > HANGS_MM) parent[rootOf(parent, node)] = rootOf(parent, other);
-      }
+      if (bottom === height) joinBelow(node, left, right, bottom);
+      joinOverSlit(node, bottom);
     },
     latest: (): number => parent.length - 1,
     /** Adds the intervals of this slab as pieces of a side of the tile at its bottom. */
@@ -146,7 +161,7 @@ function roomFinder(around: Box) {
       }
     },
     endSlab(top: number): void {
-      [before, here, height] = [here, parent.length, top];
+      [before, next, here, height] = [here, here, parent.length, top];
     },
     finish: (box: Box) => numberedRooms(intervals, box),
   };

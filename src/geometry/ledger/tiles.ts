@@ -55,8 +55,7 @@ export interface Group {
 
 export interface TileGrid {
   readonly tiles: readonly Tile[];
-  /** First column and row, and how many of each. */
-  readonly span: readonly number[];
+  readonly span: Span;
   tileAt(x: number, y: number): Tile | null;
   /** Tiles that a box touches. */
   meeting(box: Box): readonly Tile[];
@@ -67,30 +66,50 @@ const TILE_MM = 6500;
 /** Off every grid that people draw on, so that no drawn edge lies along the side of a tile. */
 const OFFSET_MM = 0.123_456_789;
 
-/** Number of the column, or the row, that a coordinate lies in. */
-function columnOf(x: number): number {
-  return Math.floor((x - OFFSET_MM) / TILE_MM);
+/** No more columns or rows than this: on a floor of kilometres the tiles grow with it. */
+const MOST_ACROSS = 256;
+
+/** The tiles that a box needs: their side, the first column and row, and how many of each. */
+interface Span {
+  readonly sideMm: number;
+  readonly column: number;
+  readonly row: number;
+  readonly columns: number;
+  readonly rows: number;
 }
 
-/** The first column and row of a box, and how many there are of each. */
-function spanOf(box: Box): readonly [column: number, row: number, columns: number, rows: number] {
-  const [column, row] = [columnOf(box.minX), columnOf(box.minY)];
-  return [column, row, columnOf(box.maxX) - column + 1, columnOf(box.maxY) - row + 1];
+function spanOf(box: Box): Span {
+  const across = Math.max(box.maxX - box.minX, box.maxY - box.minY) / TILE_MM;
+  const sideMm = TILE_MM * 2 ** Math.max(0, Math.ceil(Math.log2(across / MOST_ACROSS)));
+  const [column, row] = [placeOf(box.minX, sideMm), placeOf(box.minY, sideMm)];
+  return {
+    sideMm,
+    column,
+    row,
+    columns: placeOf(box.maxX, sideMm) - column + 1,
+    rows: placeOf(box.maxY, sideMm) - row + 1,
+  };
+}
+
+/** Number of the column, or the row, that a coordinate lies in. */
+function placeOf(x: number, sideMm: number): number {
+  return Math.floor((x - OFFSET_MM) / sideMm);
 }
 
 /** True when a grid has just the tiles that a box needs. */
 export function coversBox(grid: TileGrid, box: Box): boolean {
   const span = spanOf(box);
-  return grid.span.every((number, i) => number === span[i]);
+  return (Object.keys(span) as (keyof Span)[]).every((key) => grid.span[key] === span[key]);
 }
 
 export function tileGrid(box: Box): TileGrid {
   const span = spanOf(box);
-  const [firstColumn, firstRow, columns, rows] = span;
+  const { sideMm, column: firstColumn, row: firstRow, columns, rows } = span;
+  const columnOf = (x: number): number => placeOf(x, sideMm);
   const tiles: Tile[] = [];
   for (let row = 0; row < rows; row += 1)
     for (let column = 0; column < columns; column += 1)
-      tiles.push(newTile(firstColumn + column, firstRow + row, tiles.length));
+      tiles.push(newTile(firstColumn + column, firstRow + row, tiles.length, sideMm));
 
   const clampColumn = (x: number): number => Math.min(columns - 1, Math.max(0, columnOf(x) - firstColumn));
   const clampRow = (y: number): number => Math.min(rows - 1, Math.max(0, columnOf(y) - firstRow));
@@ -113,8 +132,8 @@ export function tileGrid(box: Box): TileGrid {
   };
 }
 
-function newTile(column: number, row: number, index: number): Tile {
-  const at = (n: number): number => n * TILE_MM + OFFSET_MM;
+function newTile(column: number, row: number, index: number, sideMm: number): Tile {
+  const at = (n: number): number => n * sideMm + OFFSET_MM;
   return {
     column,
     row,

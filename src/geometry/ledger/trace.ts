@@ -65,14 +65,17 @@ export function tracer(box: Box): Tracer {
   function change(bottom: number, sides: readonly EdgePart[]): void {
     const going: Run[] = [];
     const loose: LooseEnd[] = [];
+    const stopping = new Map(open.map((run) => [run.part, run]));
     for (const [i, part] of sides.entries()) {
       const begins = i % 2 === 0;
-      const known = open.find((run) => run.part === part && run.begins === begins);
+      const before = stopping.get(part);
+      const known = before?.begins === begins ? before : null;
+      if (known) stopping.delete(part);
       const run = known ?? startRun(part, begins, bottom);
       if (!known) loose.push({ run, x: run.loX, out: begins });
       going.push(run);
     }
-    for (const run of open) if (!going.includes(run)) loose.push(stopRun(run, bottom));
+    for (const run of stopping.values()) loose.push(stopRun(run, bottom));
     pairOff(loose);
     open = going;
   }
