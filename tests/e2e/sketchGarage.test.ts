@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import type { Point } from '../../src/geometry/floorShape.ts';
 import { FINGER } from '../../src/canvas/look.ts';
-import { questionWords } from '../../src/words/stageWords.ts';
+import { prepText, questionWords } from '../../src/words/stageWords.ts';
 import { launchChromium } from '../support/chromium.ts';
 import { fingersOn } from '../support/fingers.ts';
 import { BY_HAND, CRACK, STAIN, WALLS, type Leg } from '../support/garage.ts';
@@ -117,9 +117,9 @@ test('a garage is sketched, marked and priced on a phone by touch alone', async 
   // One zone, as a garage starts with. The small grinder keeps 50 mm from a face and laps 50 mm: what is left is hand work, corners too.
   await goTo(page, 'Prep');
   await page.getByText('Adds up to the net floor').waitFor();
-  const field = await sillFigure(page, 'Machine field');
-  expect(field).toBeLessThan(BY_HAND.squareFieldM2);
-  expect(field).toBeGreaterThan(BY_HAND.squareFieldM2 - 0.1);
+  expect(await sillFigure(page, 'Machine field')).toBe(BY_HAND.fieldM2);
+  const split = page.getByRole('region', { name: prepText.splits });
+  expect(await split.innerText()).toMatch(new RegExp(`corners\\s+${BY_HAND.cornersM2}`));
   expect(await sillFigure(page, 'Edge')).toBe(BY_HAND.edgeM);
 
   // A price on the spot: a range from the first, an offer only when the four questions are answered.
