@@ -4,7 +4,7 @@ import { ringArea } from '../ring.ts';
 import { type ClusterTrace, type HardItem, isSlab, traceCluster } from './cluster.ts';
 import { xAt } from './edge.ts';
 import { type ClusterFaces, clusterFaces } from './hardFaces.ts';
-import { SOLID } from './layers.ts';
+import { SCOPE, SOLID } from './layers.ts';
 
 /*
  * Which things touch. A slab touches what reaches its outline, not what stands on it; anything else touches what its
@@ -17,10 +17,14 @@ export interface Cluster {
   readonly onSlab: boolean;
   readonly trace: Pick<ClusterTrace, 'grossMm2' | 'outerMm' | 'takenMm2'>;
   readonly faces: ClusterFaces;
+  /** The faces that machines keep off: those of its floor, and those beside floor that is out of scope, where they may drive. */
+  readonly standing: ClusterFaces;
 }
 
 /** Things this near, in mm, may touch. */
 const NEAR_MM = 0.2;
+/** Of what is about this thin, in mm, the trace says which sides are faces, as of everything else. */
+const THIN_MM = 0.2;
 /** An edge that turns this far, in radians, turns back on the one before. */
 const STRAIGHT_BACK = Math.PI - 1e-6;
 
@@ -42,9 +46,19 @@ export function clustersOf(
 
 function makeCluster(items: readonly HardItem[], onSlab: boolean): Cluster {
   const lone = items.length === 1 && onSlab ? loneSolid(items[0] as HardItem) : null;
-  if (lone) return { items, owner: (items[0] as HardItem).number, onSlab, ...lone };
+  const owner = (items[0] as HardItem).number;
+  if (lone) return { items, owner, onSlab, ...lone, standing: lone.faces };
   const trace = traceCluster(items, onSlab);
-  return { items, owner: (items[0] as HardItem).number, onSlab, trace, faces: clusterFaces(trace, items) };
+  const faces = clusterFaces(trace, items);
+  const solid = items.filter((item) => item.outlines[0]?.layer !== SCOPE);
+  const standing = solid.length === items.length ? faces : facesOf(solid, onSlab);
+  return { items, owner, onSlab, trace, faces, standing };
+}
+
+function facesOf(items: readonly HardItem[], onSlab: boolean): ClusterFaces {
+  return items.length === 0
+    ? { chains: [], runEdges: [], skins: [] }
+    : clusterFaces(traceCluster(items, onSlab), items);
 }
 
 /** A column on its own, without inner corners, is its own boundary; null for anything else. Most things are such columns. */
@@ -55,6 +69,8 @@ function loneSolid({ outlines, drawn, number }: HardItem): Pick<Cluster, 'trace'
     .map(({ ax, ay, bx, by, of }) => faceBetween([ax, ay], [bx, by], 'obstruction', of));
   if (!isConvex(faces)) return null;
   const area = ringArea(drawn.map(({ ax, ay }) => [ax, ay]));
+  const around = faces.reduce((sum, face) => sum + face.lengthMm, 0);
+  if (area <= THIN_MM * around) return null;
   return {
     trace: { grossMm2: 0, outerMm: 0, takenMm2: new Map([[number, area]]) },
     faces: { chains: [{ faces, closed: true }], runEdges: [], skins: [] },

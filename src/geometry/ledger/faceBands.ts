@@ -1,6 +1,6 @@
 import type { Chain, Face, HardKind } from '../hardFace.ts';
 import { turnBetween } from '../hardFace.ts';
-import { along } from '../point.ts';
+import { along, plus, unit } from '../point.ts';
 import { type Outline, type PathStep, pathOutline } from './outline.ts';
 
 /*
@@ -77,7 +77,7 @@ function withHole(outer: Outline, faces: readonly Face[]): Outline {
 
 /** All of a column and the band around it. */
 function aroundPath(faces: readonly Face[], widthMm: WidthByKind): PathStep[] {
-  return faces.flatMap((face, i) => farSteps(face, faces.at(i - 1) as Face, widthMm));
+  return faces.flatMap((face, i) => farSteps(face, faces.at(i - 1), faces[(i + 1) % faces.length], widthMm));
 }
 
 /** Faces in runs without a break: one width and no inner corner. */
@@ -110,20 +110,24 @@ function ribbonPath(ribbon: readonly Face[], widthMm: WidthByKind): PathStep[] {
   const last = ribbon.at(-1) as Face;
   const near: PathStep[] = [{ x: last.b[0], y: last.b[1] }];
   for (const face of ribbon.toReversed()) near.push({ x: face.a[0], y: face.a[1] });
-  return [...near, ...ribbon.flatMap((face, i) => farSteps(face, i > 0 ? (ribbon[i - 1] as Face) : null, widthMm))];
+  return [...near, ...ribbon.flatMap((face, i) => farSteps(face, ribbon[i - 1], ribbon[i + 1], widthMm))];
 }
 
-/** The line one width off a face, with the arc that leads to it from the face before. */
-function farSteps(face: Face, before: Face | null, widthMm: WidthByKind): PathStep[] {
+/**
+ * The line one width off a face, with the arc that leads to it from the face before. Faces that all but go straight on
+ * share one corner: two of them, a hair apart, would make a spike that runs backwards.
+ */
+function farSteps(face: Face, before: Face | undefined, after: Face | undefined, widthMm: WidthByKind): PathStep[] {
   const width = widthMm[face.kind];
-  const [startX, startY] = along(face.a, face.inward, width);
-  const [endX, endY] = along(face.b, face.inward, width);
   const turn = before ? turnBetween(before, face) : 0;
-  const start: PathStep =
-    turn < -STRAIGHT
-      ? { x: startX, y: startY, arc: { cx: face.a[0], cy: face.a[1], radius: width, turn } }
-      : { x: startX, y: startY };
-  return [start, { x: endX, y: endY }];
+  const goesOn = after !== undefined && Math.abs(turnBetween(face, after)) <= STRAIGHT;
+  const [endX, endY] = along(face.b, goesOn ? unit(plus(face.inward, after.inward)) : face.inward, width);
+  const end = { x: endX, y: endY };
+  if (before && Math.abs(turn) <= STRAIGHT) return [end];
+  const [x, y] = along(face.a, face.inward, width);
+  return turn < -STRAIGHT
+    ? [{ x, y, arc: { cx: face.a[0], cy: face.a[1], radius: width, turn } }, end]
+    : [{ x, y }, end];
 }
 
 function startCap(face: Face, widthMm: WidthByKind): PathStep[][] {

@@ -169,12 +169,12 @@ function dropCluster(state: LedgerState, cluster: Cluster, stale: Stale): void {
 /** Every band of a cluster's faces: for each machine where its body and its head stay off, for each cascade its strip. */
 function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
   const bands = new Map<string, readonly Outline[]>();
-  const { chains, runEdges } = cluster.faces;
+  const { chains, runEdges } = cluster.standing;
   const isFilled = cluster.onSlab && chains.length === 1;
   const bandsOf = (widths: WidthByKind, layer: number): Outline[] =>
     chains.flatMap((chain) => bandOutlines({ ...wholeStretch(chain), isFilled }, widths, layer));
   const skins = (widths: WidthByKind): Outline[] =>
-    cluster.faces.skins.flatMap(({ a, b }) =>
+    cluster.standing.skins.flatMap(({ a, b }) =>
       bandOutlines(
         { faces: [faceBetween(a, b, 'wall', '')], closed: false, roundStart: false, roundEnd: false },
         widths,
@@ -213,7 +213,7 @@ function apron({ a, b }: BoundaryFace, { shape, sizes }: MachineAt): Outline {
 /** Faces near an apron: they are hard from behind too, for a machine that stands there. */
 function facesBeside(cluster: Cluster, aprons: readonly Outline[], reachMm: number): Face[] {
   if (aprons.length === 0) return [];
-  const faces = cluster.faces.chains.flatMap((chain) => chain.faces);
+  const faces = cluster.standing.chains.flatMap((chain) => chain.faces);
   return faces.filter(({ a, b }) => {
     const box = grownBox(boxOf([a, b]), reachMm);
     return aprons.some((each) => boxesMeet(each.box, box));

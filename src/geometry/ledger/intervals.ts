@@ -1,5 +1,5 @@
 import type { Box } from '../box.ts';
-import { type EdgePart, edgeBetween } from './edge.ts';
+import { type Edge, type EdgePart, edgeBetween } from './edge.ts';
 import { APRON, BACK, BAND, FIRST_FREE, SLAB, WAY } from './layers.ts';
 import { type Place, crossEdge, placeIn } from './place.ts';
 import { sweep } from './sweep.ts';
@@ -32,6 +32,18 @@ export function isStandable(place: Place): boolean {
 export const SLIT_MM = 0.05;
 /** Floor narrower than this, in mm, is what rounding left between two things drawn against each other. */
 const SKIN_MM = 1e-5;
+/** True for what is thinner than a skin across, be it wide along the slab: two edges that are all but level, one over the other. */
+function isSkin({ edge: left }: EdgePart, { edge: right }: EdgePart, widthMm: number): boolean {
+  if (widthMm <= SKIN_MM) return true;
+  if (widthMm * Math.max(riseOf(left), riseOf(right)) > SKIN_MM) return false;
+  return Math.max(left.x0, left.x1) > Math.min(right.x0, right.x1);
+}
+
+/** How steep an edge is, from 0 for level to 1 for upright; arcs count as upright. */
+function riseOf({ x0, y0, x1, y1, arc }: Edge): number {
+  return arc ? 1 : (y1 - y0) / Math.max(y1 - y0, Math.abs(x1 - x0));
+}
+
 /** Number in `ring` of the two lines along the sides of the tile, which belong to no outline. */
 const SIDE_LINE = -1;
 
@@ -58,7 +70,7 @@ export function forEachInterval(
   let [leftArea, rightArea] = [0, 0];
 
   function close(bottom: number, top: number): void {
-    if (left && right && rightArea - leftArea > SKIN_MM * (top - bottom)) {
+    if (left && right && !isSkin(left, right, (rightArea - leftArea) / (top - bottom))) {
       on.interval(bottom, top, left, right);
       for (const line of waiting) on.line(line, bottom, top);
     }

@@ -17,10 +17,13 @@ const SEAM_ANGLE = 0.01;
 /** How far beside an edge, in mm, one looks what lies there. */
 const BESIDE_MM = 1e-3;
 
-/** Rectangles beyond the `run` edges that have no floor behind them, and a fan where two of them meet at a corner that juts out. */
-export function apronsOf(slabs: FloorShape['slabs'], depthMm: number): Ring[] {
+/**
+ * Rectangles beyond the `run` edges that have no floor behind them, and a fan where two of them meet at a corner that
+ * juts out. They go on past the ends of the edges by `beyondMm`.
+ */
+export function apronsOf(slabs: FloorShape['slabs'], depthMm: number, beyondMm = SEAM_MM): Ring[] {
   const edges = openEdges(slabs);
-  const rectangles = edges.map(({ a, b }) => rectangle(a, b, -depthMm, SEAM_MM, SEAM_MM));
+  const rectangles = edges.map(({ a, b }) => rectangle(a, b, -depthMm, SEAM_MM, beyondMm));
   const fans = edges.flatMap((edge) =>
     edges
       .filter((next) => next.a[0] === edge.b[0] && next.a[1] === edge.b[1])

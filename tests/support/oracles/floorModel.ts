@@ -67,14 +67,20 @@ export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorPart
   const standing = sets.subtract(gross, bodies);
   const net = shape.outOfScope.length > 0 ? sets.subtract(standing, filled(shape.outOfScope, sets)) : standing;
 
-  const aprons = apronsOf(shape.slabs, 2 * standMm + APRON_BEYOND_MM);
-  const skins = skinsOf(shape.slabs, aprons);
-  const wide = aprons.length > 0 ? sets.subtract(sets.union([gross, sets.cover(aprons)]), bodies) : standing;
+  // The sides of an apron are no faces: nothing is known to stand there. So it is made wider for what the middle keeps
+  // off, and the middle stays on the apron itself.
+  const depthMm = 2 * standMm + APRON_BEYOND_MM;
+  const aprons = apronsOf(shape.slabs, depthMm);
+  const widened = apronsOf(shape.slabs, depthMm + standMm, 2 * standMm);
+  const skins = skinsOf(shape.slabs, widened);
+  const wide = aprons.length > 0 ? sets.subtract(sets.union([gross, sets.cover(widened)]), bodies) : standing;
   const room = skins.length > 0 ? sets.subtract(wide, sets.cover(skins)) : wide;
+  const standable = aprons.length > 0 ? sets.union([gross, sets.cover(aprons)]) : null;
 
   const blocked = blockedWays(shape, machine);
   const openTo = (offMm: number): S => {
-    const places = grow(room, -offMm);
+    const off = grow(room, -offMm);
+    const places = standable === null ? off : sets.intersect(off, standable);
     return blocked.length > 0 ? sets.subtract(places, filled(blocked, sets)) : places;
   };
   const centres = openTo(standMm);
