@@ -1,8 +1,9 @@
 import { checkPlan } from './checkPlan.ts';
 import { FAMILY_NAMES } from './families.ts';
+import { isOpen } from './open.ts';
 import { loadJury } from './oracleVotes.ts';
 import { planOf } from './plan.ts';
-import { runPlans, told } from './runPlans.ts';
+import { type Failure, runPlans, told } from './runPlans.ts';
 import { shrunk } from './shrink.ts';
 
 export interface FuzzOrder {
@@ -23,17 +24,24 @@ export async function fuzzShare(order: FuzzOrder, print: (line: string) => void)
     return 1;
   }
   const jury = await loadJury();
-  let [failed, disagreements] = [0, 0];
+  let [failed, open, disagreements] = [0, 0, 0];
   // Whole rounds of the families, so that each process has seeds of its own.
   for (let round = order.share; round * families.length < order.count; round += order.shares) {
     const plans = Math.min(families.length, order.count - round * families.length);
     const run = runPlans(plans, order.firstSeed + round, jury, families);
-    for (const failure of run.failures) print(told(failure));
-    failed += new Set(run.failures.map(({ family, seed }) => `${family} ${seed}`)).size;
+    const fresh = run.failures.filter((failure) => !isOpen(failure));
+    for (const failure of fresh) print(told(failure));
+    failed += plansOf(fresh);
+    open += plansOf(run.failures.filter(isOpen));
     disagreements += run.disagreements;
   }
   if (disagreements > 0) print(`${disagreements} answers on which other engines do not agree`);
+  if (open > 0) print(`${open} plans break a law as they are known to, see tests/fuzz/open.ts`);
   return failed;
+}
+
+function plansOf(failures: readonly Failure[]): number {
+  return new Set(failures.map(({ family, seed }) => `${family} ${seed}`)).size;
 }
 
 /** For each law that one plan breaks, or for one of them, the smallest plan that still breaks it, printed as a shape. */

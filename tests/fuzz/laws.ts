@@ -1,7 +1,16 @@
 import type { FloorShape } from '../../src/geometry/floorShape.ts';
 import type { Numbers, ZoneNumbers } from './engine.ts';
 import { recordsOf } from './plan.ts';
-import { FACE_M, FACE_SHARE, LENGTH_SHARE, LINE_M, NOTHING_M, NOTHING_M2, SUM_SHARE } from './tolerances.ts';
+import {
+  FACE_M,
+  FACE_SHARE,
+  GROSS_SHARE,
+  LENGTH_SHARE,
+  LINE_M,
+  NOTHING_M,
+  NOTHING_M2,
+  SUM_SHARE,
+} from './tolerances.ts';
 
 /** What must hold of any one answer. Each law answers what is wrong, in words, or null. */
 type Law = (measure: Numbers, shape: FloorShape) => string | null;
@@ -61,7 +70,7 @@ const zonesAndRest: Law = (measure) =>
 const grossLessDeducted: Law = (measure) => {
   const taken = Object.values(measure.deductedM2);
   if (taken.some((area) => area < 0)) return `a deduction is negative: ${taken.join(' ')}`;
-  const slackM2 = SUM_SHARE * measure.grossM2 + NOTHING_M2;
+  const slackM2 = GROSS_SHARE * measure.grossM2 + NOTHING_M2;
   return apart('gross less deductions, net', measure.grossM2 - sum(taken, (area) => area), measure.netM2, slackM2);
 };
 

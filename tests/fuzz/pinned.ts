@@ -36,6 +36,11 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
     was: 'where several things meet in one corner, rounding chose which face went on into which',
   },
   {
+    family: 'entrancesAnywhere',
+    seed: 338,
+    was: 'metres of hidden faces whose kinds add up the same in another order were taken for the same',
+  },
+  {
     family: 'outOfScopeAreas',
     seed: 220,
     was: 'walls beside floor that is out of scope kept no machine off: 27 for 24 m2 of field',

@@ -2,6 +2,11 @@
 
 /** field + strip + tight = net, zones + rest = net: the rounding of sums. */
 export const SUM_SHARE = 1e-12;
+/**
+ * Gross floor and what is taken off it come from other sweeps than net floor. Each takes heights 1e-9 mm apart for one,
+ * and that moves an edge of 10 m by 1e-11 m2.
+ */
+export const GROSS_SHARE = 1e-10;
 /** The same floor drawn otherwise; and areas without arcs, by others. */
 export const SAME_SHARE = 1e-9;
 export const ORACLE_SHARE = 1e-9;

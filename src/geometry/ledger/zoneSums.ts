@@ -179,6 +179,7 @@ function isSameTally(a: FaceTally, b: FaceTally | undefined): boolean {
   if (!b) return false;
   return (
     HARD_KINDS.every((kind) => a.metres[kind] === b.metres[kind] && a.hidden[kind] === b.hidden[kind]) &&
+    a.metres.hidden === b.metres.hidden &&
     a.innerCorners === b.innerCorners &&
     a.outerCorners === b.outerCorners
   );
