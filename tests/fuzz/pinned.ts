@@ -21,7 +21,7 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
     was: 'a zone whose following machine got no floor kept that machine after it was sent home',
   },
   {
-    family: 'oddTurned',
+    family: 'manySlabs',
     seed: 139,
     was: 'a column whose slab was taken away still took its area off the floor that was left',
   },

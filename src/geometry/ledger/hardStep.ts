@@ -30,7 +30,9 @@ export function hardStep(state: LedgerState, items: FloorItems, shape: FloorShap
   const fresh = lists.flatMap((list) => list.fresh);
   if (gone.length === 0 && fresh.length === 0) return;
   placeItems(state, gone, fresh, stale);
-  const asked = touchedBy(state, gone, fresh).filter((item) => state.itemsByNumber.get(item.number) === item);
+  const asked = touchedBy(state, gone, fresh, present(items.slabs)).filter(
+    (item) => state.itemsByNumber.get(item.number) === item,
+  );
   const near = (box: Box): readonly HardItem[] => itemsNear(state, box);
   const clusters = clustersOf(asked, near, present(items.slabs), state.clusterOf);
   replaceClusters(state, gone, clusters, stale);
@@ -68,7 +70,12 @@ function itemsNear(state: LedgerState, box: Box): readonly HardItem[] {
 }
 
 /** Items whose cluster may be another now: those of the clusters of what went, and of what the new ones may touch. */
-function touchedBy(state: LedgerState, gone: readonly HardItem[], fresh: readonly HardItem[]): HardItem[] {
+function touchedBy(
+  state: LedgerState,
+  gone: readonly HardItem[],
+  fresh: readonly HardItem[],
+  slabs: readonly HardItem[],
+): HardItem[] {
   const items = new Set<HardItem>(fresh);
   const addCluster = (item: HardItem): void => {
     for (const other of state.clusterOf.get(item)?.items ?? []) items.add(other);
@@ -83,10 +90,11 @@ function touchedBy(state: LedgerState, gone: readonly HardItem[], fresh: readonl
   }
   for (const item of fresh) {
     const old = oldOf.get(item.number);
-    // Away from where a slab changed nothing comes to touch it, and nothing comes to stand on it.
-    const boxes = changedBoxes(old?.outlines ?? [], item.outlines);
-    for (const box of old ? boxes : [item.box])
+    // Away from where a slab changed nothing but another slab comes to touch it, and nothing comes to stand on it.
+    const boxes = old && isSlab(item) ? changedBoxes(old.outlines, item.outlines) : [item.box];
+    for (const box of boxes)
       for (const other of itemsNear(state, grownBox(box, 1))) if (isSlab(item) || touch(item, other)) addCluster(other);
+    if (isSlab(item)) for (const other of slabs) if (touch(item, other)) addCluster(other);
   }
   return [...items];
 }
