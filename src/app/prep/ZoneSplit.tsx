@@ -11,7 +11,7 @@ import { Figure } from '../parts/Figure.tsx';
 import { ToolDrawing } from '../parts/ToolDrawing.tsx';
 import { useDoc, useTakeoff, useUnits } from '../plan.ts';
 import { askSpot, askWhy, useSession } from '../session.ts';
-import { askToSee } from '../survey/fit.ts';
+import { askToSee, type CloseUp } from '../survey/fit.ts';
 import { showPlan } from '../survey/showPlan.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import type { Held } from '../../model/doc.ts';
@@ -79,9 +79,12 @@ function toRecipe(): void {
   document.getElementById(RECIPE)?.scrollIntoView({ block: 'start' });
 }
 
+/** A gap that a grinder does not pass is some 13 px wide from here; on the plan of a phone it may be less. */
+const GAP_IN_SIGHT: CloseUp = { leastPxPerMm: 0.019, roomMm: 2500 };
+
 function showSpot(at: Point | null): void {
   askSpot(at);
-  if (at) askToSee([at]);
+  if (at) askToSee([at], GAP_IN_SIGHT);
   showPlan();
 }
 

@@ -12,12 +12,18 @@ export function onFit(on: () => void): () => void {
   return () => listeners.delete(on);
 }
 
-type Seer = (points: readonly Point[]) => void;
+/** How near the plan has to be, and how much of it about the points is shown if it is not. */
+export interface CloseUp {
+  readonly leastPxPerMm: number;
+  readonly roomMm: number;
+}
+
+type Seer = (points: readonly Point[], closeUp?: CloseUp) => void;
 const seers = new Set<Seer>();
 
-/** These points should be in sight: the plan moves only when one of them is not. */
-export function askToSee(points: readonly Point[]): void {
-  for (const on of seers) on(points);
+/** These points should be in sight, near enough if that is asked: the plan moves only when it has to. */
+export function askToSee(points: readonly Point[], closeUp?: CloseUp): void {
+  for (const on of seers) on(points, closeUp);
 }
 
 export function onAskToSee(on: Seer): () => void {

@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
-import { boxOf, type Box } from '../../geometry/box.ts';
+import { boxOf, grownBox, type Box } from '../../geometry/box.ts';
 import type { Point } from '../../geometry/floorShape.ts';
 import { mapPoint } from '../../geometry/transform.ts';
 import { fittedTo, FIRST_CAMERA, isSeen, pannedBy, type Camera, type View } from '../../canvas/camera.ts';
@@ -9,7 +9,7 @@ import type { RecordId } from '../../model/cell.ts';
 import { onFloor, type Doc } from '../../model/doc.ts';
 import { planStoreNow } from '../plan.ts';
 import { setCamera, useSession } from '../session.ts';
-import { onAskToSee, onFit } from './fit.ts';
+import { onAskToSee, onFit, type CloseUp } from './fit.ts';
 import { useHand } from './hand.ts';
 
 const MARGIN_PX = 56;
@@ -20,6 +20,9 @@ const STILL_MS = 160;
 const TAKEN_PX = 16;
 /** What an empty floor shows: a two-car garage and the driveway before it, mm. */
 const ROOM_TO_BEGIN: Box = { minX: 0, minY: 0, maxX: 9000, maxY: 8000 };
+
+/** Points in sight are near enough, however small the plan is. */
+const ANYHOW: CloseUp = { leastPxPerMm: 0, roomMm: 0 };
 
 /** The box whole, above the scale bar. */
 function fitted(box: Box, view: View, turnDeg = 0): Camera {
@@ -89,10 +92,11 @@ export function useCamera(floor: RecordId | null, view: View, element: HTMLEleme
 
   useEffect(() => {
     if (!floor) return;
-    return onAskToSee((points) => {
+    return onAskToSee((points, closeUp = ANYHOW) => {
       const now = useSession.getState().cameras[floor] ?? FIRST_CAMERA;
-      if (points.every((at) => isSeen(now, view, at, TAKEN_PX))) return;
-      setCamera(floor, fitted(boxOf(points), view, now.turnDeg));
+      const isNear = now.pxPerMm >= closeUp.leastPxPerMm;
+      if (isNear && points.every((at) => isSeen(now, view, at, TAKEN_PX))) return;
+      setCamera(floor, fitted(grownBox(boxOf(points), closeUp.roomMm), view, now.turnDeg));
     });
   }, [floor, view]);
 

@@ -59,7 +59,8 @@ export function askedSpotPrims({ at, line, says }: AskedSpot, view: PlanView, lo
   };
   const { width, height } = plateSize(plate);
   const [right, down] = towardsMiddle(view, place);
-  const offsetPx = [right * (PLATE_OFF_PX + width / 2), down * (PLATE_OFF_PX + height / 2)] as const;
+  // Above or below the place, not beside it: beside a place in the middle of a phone there is no room for a plate.
+  const offsetPx = [(right * width) / 3, down * (PLATE_OFF_PX + height / 2)] as const;
   return [...(line ? narrowLinePrims(line, look, true) : []), { ...plate, offsetPx }];
 }
 
