@@ -48,7 +48,13 @@ interface LaneWork extends LaneAsk {
 
 /** The lanes to be worked out for a zone, one a machine and pass, those of the first pass first. None while a hold stands. */
 export function laneAsks(doc: Doc, takeoff: Takeoff, zone: ZoneId): readonly LaneAsk[] {
-  return laneWorks(doc, takeoff, zone).map(({ hours, machineName, field, job }) => ({ hours, zone, machineName, field, job }));
+  return laneWorks(doc, takeoff, zone).map(({ hours, machineName, field, job }) => ({
+    hours,
+    zone,
+    machineName,
+    field,
+    job,
+  }));
 }
 
 /**

@@ -22,9 +22,12 @@ import type { KnownCell, LineInZone, ZoneSums } from './sumsMemory.ts';
 export function zoneSums(state: LedgerState, shape: FloorShape, stale: Stale): ZoneSums[] {
   const { sums } = state;
   const { findings } = state.items;
+  const renamed = new Set<number>();
+  for (const { number, id } of findings.fresh) if (sums.findingIds.get(number) !== id) renamed.add(number);
   for (const item of findings.gone) sums.findingIds.delete(item.number);
   for (const item of findings.fresh) sums.findingIds.set(item.number, item.id);
   const changed = addAreas(state, stale);
+  addRenamed(state, renamed, changed);
   addLines(state, stale, changed);
   addFaces(state, stale, changed);
   const machineOf = new Map(shape.zones.map((zone) => [zone.id, zone.machine]));
@@ -40,6 +43,15 @@ export function zoneSums(state: LedgerState, shape: FloorShape, stale: Stale): Z
     sums.zones.set(sheet.number, zone);
     return zone;
   });
+}
+
+/**
+ * A finding that takes the place of another one, with the same outline, changes no area, and still is told: what a hand
+ * draws gets its id when it is put down.
+ */
+function addRenamed({ sums }: LedgerState, renamed: ReadonlySet<number>, changed: Set<number>): void {
+  if (renamed.size === 0) return;
+  for (const { zone, findings } of sums.cells) if (findings.some((item) => renamed.has(item))) changed.add(zone);
 }
 
 /** A machine that follows without getting any floor changes no area, and still is told. */
