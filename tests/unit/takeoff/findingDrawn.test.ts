@@ -14,7 +14,8 @@ import {
 
 test('a finding that is put down where the hand had drawn it is counted under its own id', () => {
   const floor = docOf(jobCells(), slabCells(rectangle(6000, 5000)), restCells({}));
-  const withOne = (id: string) => withCells(floor, findingCells(id, 'oil_light', rectangle(1000, 1000, [1000, 3000])));
+  const withOne = (id: `finding:${string}`) =>
+    withCells(floor, findingCells(id, 'oil_light', rectangle(1000, 1000, [1000, 3000])));
   const memory = measureMemory();
   takeoff(floor, FLOOR, memory);
   takeoffTotals(withOne('finding:draft'), FLOOR, memory);
