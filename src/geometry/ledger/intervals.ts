@@ -32,9 +32,6 @@ export function isStandable(place: Place): boolean {
 export const SLIT_MM = 0.05;
 /** Floor narrower than this, in mm, is what rounding left between two things drawn against each other. */
 const SKIN_MM = 1e-5;
-/** A slab lower than this, in mm, is what rounding left of an edge that is level: nothing stands in it, and what lies below and above hangs together. */
-export const LEVEL_MM = 1e-6;
-
 /** True for what is thinner than a skin across, be it wide along the slab: two edges that are all but level, one over the other. */
 function isSkin({ edge: left }: EdgePart, { edge: right }: EdgePart, widthMm: number): boolean {
   if (widthMm <= SKIN_MM) return true;
@@ -87,7 +84,6 @@ export function forEachInterval(
     parts,
     tile.box,
     (bottom, top, edges, areas) => {
-      if (top - bottom <= LEVEL_MM) return;
       const slit = SLIT_MM * (top - bottom);
       let side: EdgePart | null = null;
       let sideArea = 0;

@@ -1,6 +1,6 @@
 import type { Box } from '../box.ts';
 import { type Edge, xAt } from './edge.ts';
-import { STANDING_LAYERS, forEachInterval, isStandable, sideLines, SLIT_MM, LEVEL_MM } from './intervals.ts';
+import { STANDING_LAYERS, forEachInterval, isStandable, sideLines, SLIT_MM } from './intervals.ts';
 import type { Outline } from './outline.ts';
 import { placeIn } from './place.ts';
 import { rootOf } from './rootOf.ts';
@@ -78,7 +78,7 @@ export function tileRooms(box: Box, around: Box, outlines: readonly Outline[]): 
 
 /** The sweep takes heights that are very near for one. */
 function isAt(height: number, wanted: number): boolean {
-  return Math.abs(height - wanted) <= 2 * LEVEL_MM;
+  return Math.abs(height - wanted) < 1e-8;
 }
 
 const EMPTY: TileRooms = { count: 0, left: [], right: [], bottom: [], top: [], spots: [], roomOf: [] };
