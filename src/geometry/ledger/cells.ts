@@ -76,6 +76,8 @@ interface OpenCell {
   readonly set: number;
   readonly part: number;
   areaMm2: number;
+  /** What rounding took from the sum so far: with thousands of slabs in a tile it would show in the twelfth digit. */
+  lostMm2: number;
 }
 
 /** More parts than there are, and more sets of findings than any tile has: a cell in one number. */
@@ -92,10 +94,10 @@ export function tileCells(tile: TileEdges, cascades: Cascades, isEdged: readonly
     const key = ((zone + 1) * MOST_SETS + set) * MOST_PARTS + part;
     const cell = byKey.get(key);
     if (cell) {
-      cell.areaMm2 += areaMm2;
+      addExactly(cell, areaMm2);
       return;
     }
-    const fresh = { zone, set, part, areaMm2 };
+    const fresh = { zone, set, part, areaMm2, lostMm2: 0 };
     byKey.set(key, fresh);
     cells.push(fresh);
   };
@@ -111,7 +113,20 @@ export function tileCells(tile: TileEdges, cascades: Cascades, isEdged: readonly
     const end = edges.at(-1);
     if (end) crossEdge(place, end);
   });
-  return cells.map(({ zone, set, part, areaMm2 }) => ({ zone, findings: sets[set] ?? [], part, areaMm2 }));
+  return cells.map(({ zone, set, part, areaMm2, lostMm2 }) => ({
+    zone,
+    findings: sets[set] ?? [],
+    part,
+    areaMm2: areaMm2 + lostMm2,
+  }));
+}
+
+/** Adds an area and keeps what rounding takes (Neumaier's sum); areas are never negative, and the sum is mostly the larger. */
+function addExactly(cell: OpenCell, areaMm2: number): void {
+  const sum = cell.areaMm2 + areaMm2;
+  const [more, less] = cell.areaMm2 >= areaMm2 ? [cell.areaMm2, areaMm2] : [areaMm2, cell.areaMm2];
+  cell.lostMm2 += more - sum + less;
+  cell.areaMm2 = sum;
 }
 
 /** The number of a set of findings among those met so far. */

@@ -32,16 +32,23 @@ export function wholeStretch(chain: Chain): Stretch {
   return { ...chain, roundStart: !chain.closed, roundEnd: !chain.closed };
 }
 
+/**
+ * How far a band that keeps machines off goes behind its faces, in mm. Nothing is there to stand on, but for the billionth
+ * of a millimetre that rounding leaves between a face and what it was traced from: a head that stood on that would reach
+ * as far as from any other floor.
+ */
+export const BEHIND_MM = 0.1;
+
 /** Bands of a stretch, each face with the width of its kind in mm (0 or less: none), as outlines of a layer. */
-export function bandOutlines(stretch: Stretch, widthMm: WidthByKind, layer: number): Outline[] {
+export function bandOutlines(stretch: Stretch, widthMm: WidthByKind, layer: number, behindMm = 0): Outline[] {
   const { faces, closed } = stretch;
   const [first, last] = [faces[0], faces.at(-1)];
   if (!first || !last) return [];
   if (closed && isRoundedAllAround(faces, widthMm)) {
     const outer = pathOutline(aroundPath(faces, widthMm), layer, 0);
-    return [stretch.isFilled === true ? outer : withHole(outer, faces)];
+    return [stretch.isFilled === true ? outer : withHole(outer, faces, behindMm)];
   }
-  const paths = ribbonsOf(faces, closed, widthMm).map((ribbon) => ribbonPath(ribbon, widthMm));
+  const paths = ribbonsOf(faces, closed, widthMm).map((ribbon) => ribbonPath(ribbon, widthMm, behindMm));
   for (let i = 0; i < (closed ? faces.length : faces.length - 1); i += 1) {
     const before = faces[i] as Face;
     const after = faces[(i + 1) % faces.length] as Face;
@@ -66,12 +73,8 @@ function isRoundedAllAround(faces: readonly Face[], widthMm: WidthByKind): boole
 }
 
 /** What lies inside the faces is left out: a room may be built there. */
-function withHole(outer: Outline, faces: readonly Face[]): Outline {
-  const hole = pathOutline(
-    faces.toReversed().map(({ a }) => ({ x: a[0], y: a[1] })),
-    outer.layer,
-    0,
-  );
+function withHole(outer: Outline, faces: readonly Face[], behindMm: number): Outline {
+  const hole = pathOutline(nearSteps(faces, behindMm), outer.layer, 0);
   return { ...outer, edges: [...outer.edges, ...hole.edges], levels: [...outer.levels, ...hole.levels] };
 }
 
@@ -106,11 +109,21 @@ function joins(before: Face, after: Face, widthMm: WidthByKind): boolean {
 }
 
 /** Along the faces backwards, and along what lies the width away from them forwards. */
-function ribbonPath(ribbon: readonly Face[], widthMm: WidthByKind): PathStep[] {
-  const last = ribbon.at(-1) as Face;
-  const near: PathStep[] = [{ x: last.b[0], y: last.b[1] }];
-  for (const face of ribbon.toReversed()) near.push({ x: face.a[0], y: face.a[1] });
-  return [...near, ...ribbon.flatMap((face, i) => farSteps(face, ribbon[i - 1], ribbon[i + 1], widthMm))];
+function ribbonPath(ribbon: readonly Face[], widthMm: WidthByKind, behindMm: number): PathStep[] {
+  const [startX, startY] = (ribbon[0] as Face).a;
+  return [
+    ...nearSteps(ribbon, behindMm),
+    { x: startX, y: startY },
+    ...ribbon.flatMap((face, i) => farSteps(face, ribbon[i - 1], ribbon[i + 1], widthMm)),
+  ];
+}
+
+/** Along the faces backwards, or a little behind them and by each corner back to them: so each face has its own strip behind. */
+function nearSteps(faces: readonly Face[], behindMm: number): PathStep[] {
+  return faces.toReversed().flatMap(({ a, b, inward }) => {
+    const steps = behindMm === 0 ? [b] : [b, along(b, inward, -behindMm), along(a, inward, -behindMm)];
+    return steps.map(([x, y]) => ({ x, y }));
+  });
 }
 
 /**

@@ -7,7 +7,7 @@ import { type BoundaryFace, type HardItem, isSlab } from './cluster.ts';
 import { changedBoxes } from './changed.ts';
 import { type Cluster, clustersOf, touch } from './clusters.ts';
 import { newEdging } from './edging.ts';
-import { type WidthByKind, bandOutlines, wholeStretch } from './faceBands.ts';
+import { type WidthByKind, bandOutlines, wholeStretch, BEHIND_MM } from './faceBands.ts';
 import { type FloorItems, exchanges, present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
 import { APRON, BACK, BAND, WAY, edgedLayer } from './layers.ts';
@@ -179,8 +179,8 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
   const bands = new Map<string, readonly Outline[]>();
   const { chains, runEdges } = cluster.standing;
   const isFilled = cluster.onSlab && chains.length === 1;
-  const bandsOf = (widths: WidthByKind, layer: number): Outline[] =>
-    chains.flatMap((chain) => bandOutlines({ ...wholeStretch(chain), isFilled }, widths, layer));
+  const bandsOf = (widths: WidthByKind, layer: number, behindMm = 0): Outline[] =>
+    chains.flatMap((chain) => bandOutlines({ ...wholeStretch(chain), isFilled }, widths, layer, behindMm));
   const skins = (widths: WidthByKind): Outline[] =>
     cluster.standing.skins.flatMap(({ a, b }) =>
       bandOutlines(
@@ -195,12 +195,12 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
     const backs = facesBeside(cluster, aprons, machine.sizes.mostMm);
     bands.set(`room ${machine.number}`, aprons);
     bands.set(`body ${machine.number}`, [
-      ...bandsOf(bodyMm, BAND),
+      ...bandsOf(bodyMm, BAND, BEHIND_MM),
       ...skins(bodyMm),
       ...backs.flatMap((face) => backOutlines(face, bodyMm)),
     ]);
     bands.set(`head ${machine.number}`, [
-      ...bandsOf(standMm, BAND),
+      ...bandsOf(standMm, BAND, BEHIND_MM),
       ...skins(standMm),
       ...backs.flatMap((face) => backOutlines(face, standMm)),
     ]);

@@ -53,14 +53,15 @@ export function placeIn(tile: TileEdges, layers: number): Place {
   return place;
 }
 
-const homes = new WeakMap<TileEdges, Place>();
+const homes = new WeakMap<TileEdges, { readonly home: Place; readonly covers: number }>();
 
 /** The place at the left side of a tile that is kept with it: whoever uses it must come back to where it was. */
 export function homeOf(tile: TileEdges, layers: number): Place {
   const known = homes.get(tile);
-  if (known && known.winding.length === tile.rings.length) return known;
+  const isOfNow = known?.home.winding.length === tile.rings.length && known.covers === tile.covers.length;
+  if (known && isOfNow) return known.home;
   const home = placeIn(tile, layers);
-  homes.set(tile, home);
+  homes.set(tile, { home, covers: tile.covers.length });
   return home;
 }
 
