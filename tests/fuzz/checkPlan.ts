@@ -7,6 +7,7 @@ import { type FamilyName } from './families.ts';
 import { GROWTHS } from './growing.ts';
 import { brokenLaws, difference } from './laws.ts';
 import { planOf } from './plan.ts';
+import { wobbleOf } from './shaken.ts';
 import { SAME_SHARE } from './tolerances.ts';
 import { undecidedLines } from './undecidedLines.ts';
 import { VARIANTS } from './variants.ts';
@@ -35,7 +36,9 @@ const sameFloor: Turn[] = Object.entries(VARIANTS).map(([name, variant]) => ({
     const drawn = variant(shape, dice);
     if (!drawn) return null;
     const before = drawn.before ? measured(drawn.before) : measure;
-    return difference(before, measured(drawn.after), SAME_SHARE, undecidedLines(shape));
+    const [after, undecided] = [measured(drawn.after), undecidedLines(shape)];
+    if (!difference(before, after, SAME_SHARE, undecided)) return null;
+    return difference(before, after, SAME_SHARE, undecided, wobbleOf(drawn.before ?? shape, before));
   },
 }));
 

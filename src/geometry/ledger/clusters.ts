@@ -1,5 +1,5 @@
 import { type Box, boxesMeet, grownBox } from '../box.ts';
-import { type Face, faceBetween, turnBetween } from '../hardFace.ts';
+import { type Chain, type Face, faceBetween, turnBetween } from '../hardFace.ts';
 import { ringArea } from '../ring.ts';
 import { type ClusterTrace, type HardItem, isSlab, traceCluster } from './cluster.ts';
 import { xAt } from './edge.ts';
@@ -19,6 +19,8 @@ export interface Cluster {
   readonly faces: ClusterFaces;
   /** The faces that machines keep off: those of its floor, and those beside floor that is out of scope, where they may drive. */
   readonly standing: ClusterFaces;
+  /** Faces of what stands beyond the slab, which machines keep off where the floor runs on there. */
+  readonly beyond: readonly Chain[];
 }
 
 /** Things this near, in mm, may touch. */
@@ -47,12 +49,15 @@ export function clustersOf(
 function makeCluster(items: readonly HardItem[], onSlab: boolean): Cluster {
   const lone = items.length === 1 && onSlab ? loneSolid(items[0] as HardItem) : null;
   const owner = (items[0] as HardItem).number;
-  if (lone) return { items, owner, onSlab, ...lone, standing: lone.faces };
+  if (lone) return { items, owner, onSlab, ...lone, standing: lone.faces, beyond: [] };
   const trace = traceCluster(items, onSlab);
   const faces = clusterFaces(trace, items);
   const solid = items.filter((item) => item.outlines[0]?.layer !== SCOPE);
   const standing = solid.length === items.length ? faces : facesOf(solid, onSlab);
-  return { items, owner, onSlab, trace, faces, standing };
+  const bodies = solid.filter((item) => !isSlab(item));
+  const isBeyond = !onSlab && (bodies.length === items.length || standing.runEdges.length > 0);
+  const beyond = isBeyond ? facesOf(bodies, true).chains : [];
+  return { items, owner, onSlab, trace, faces, standing, beyond };
 }
 
 function facesOf(items: readonly HardItem[], onSlab: boolean): ClusterFaces {

@@ -1,6 +1,6 @@
 import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
 import type { FloorShape, Point, SlabShape, WallShape } from '../floorShape.ts';
-import { type Face, faceBetween, turnedFace } from '../hardFace.ts';
+import { type Chain, type Face, faceBetween, turnedFace } from '../hardFace.ts';
 import { along, minus, quarterTurn, unit } from '../point.ts';
 import { type Way, tooTight, waysOfSlab, waysOfWall } from '../ways.ts';
 import { type BoundaryFace, type HardItem, isSlab } from './cluster.ts';
@@ -179,8 +179,9 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
   const bands = new Map<string, readonly Outline[]>();
   const { chains, runEdges } = cluster.standing;
   const isFilled = cluster.onSlab && chains.length === 1;
-  const bandsOf = (widths: WidthByKind, layer: number, behindMm = 0): Outline[] =>
-    chains.flatMap((chain) => bandOutlines({ ...wholeStretch(chain), isFilled }, widths, layer, behindMm));
+  const bandsOf = (faces: readonly Chain[], widths: WidthByKind, layer: number, behindMm: number): Outline[] =>
+    faces.flatMap((chain) => bandOutlines({ ...wholeStretch(chain), isFilled }, widths, layer, behindMm));
+  const kept = [...chains, ...cluster.beyond];
   const skins = (widths: WidthByKind): Outline[] =>
     cluster.standing.skins.flatMap(({ a, b }) =>
       bandOutlines(
@@ -195,18 +196,18 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
     const backs = facesBeside(cluster, aprons, machine.sizes.mostMm);
     bands.set(`room ${machine.number}`, aprons);
     bands.set(`body ${machine.number}`, [
-      ...bandsOf(bodyMm, BAND, BEHIND_MM),
+      ...bandsOf(kept, bodyMm, BAND, BEHIND_MM),
       ...skins(bodyMm),
       ...backs.flatMap((face) => backOutlines(face, bodyMm)),
     ]);
     bands.set(`head ${machine.number}`, [
-      ...bandsOf(standMm, BAND, BEHIND_MM),
+      ...bandsOf(kept, standMm, BAND, BEHIND_MM),
       ...skins(standMm),
       ...backs.flatMap((face) => backOutlines(face, standMm)),
     ]);
   }
   for (const [cascade, { widths }] of state.plan.edges.entries())
-    bands.set(`edged ${cascade}`, bandsOf(widths, edgedLayer(cascade)));
+    bands.set(`edged ${cascade}`, bandsOf(chains, widths, edgedLayer(cascade), 0));
   return bands;
 }
 
