@@ -67,9 +67,9 @@ function turnsOf(seed: number, which: Which): Turn[] {
 
 const OUTSIDE = ['outside', 'trapezoids', 'oracles', 'outlines', 'points'];
 
-/** Every twentieth plan is looked at from outside. */
+/** Every tenth plan is looked at from outside. */
 function isOutside(seed: number, which: Which): boolean {
-  if (which === 'turn') return seed % 20 === 0;
+  if (which === 'turn') return seed % 10 === 0;
   return which === 'all' || OUTSIDE.includes(which.law);
 }
 
