@@ -258,6 +258,16 @@ test('every command has arguments to be tried with', () => {
   expect(Object.keys(args).toSorted()).toEqual(Object.keys(commands).toSorted());
 });
 
+/** Whether a command that chance left out runs at all, from the start and back. */
+function runsAtLast(name: string): boolean {
+  const store = planStore({ doc: start });
+  const tries = fc.sample(args[name] ?? fc.constant({}), 2_000);
+  const ran = tries.some((some) => !('refused' in runCommand(store, call(name, some as Json))));
+  while (store.undo());
+  expect(store.getState()).toEqual(start);
+  return ran;
+}
+
 test('undo of any commands gives the start, redo the end; a refusal changes nothing; every record stays readable', () => {
   const ran = new Set<string>();
   const refusedOnce = new Set<string>();
@@ -285,6 +295,7 @@ test('undo of any commands gives the start, redo the end; a refusal changes noth
     { numRuns: 1500 },
   );
   // A law that nothing was tried against says nothing: only startJob cannot run on a job that has begun.
-  expect(Object.keys(commands).filter((name) => !ran.has(name))).toEqual(['startJob']);
+  const never = Object.keys(commands).filter((name) => !ran.has(name) && !runsAtLast(name));
+  expect(never).toEqual(['startJob']);
   expect(refusedOnce.size).toBeGreaterThan(15);
 });
