@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { createRoot, type Root } from 'react-dom/client';
-import { page } from 'vitest/browser';
+import { page, userEvent } from 'vitest/browser';
 import '../../src/app/look/tokens.css';
 import '../../src/app/look/base.css';
 import { JobScreen } from '../../src/app/frame/JobScreen.tsx';
@@ -90,6 +90,19 @@ test('only machines that do the same work and are no wider than the first one ar
   await page.getByRole('combobox', { name: 'Let a machine follow' }).click();
   await expect.poll(offered).toContain('Small one');
   expect(offered()).not.toMatch(/Large one|Ride-on|blaster/);
+});
+
+test('after a machine was added and its sizes closed, the focus is back on the list it was chosen from', async () => {
+  const list = page.getByRole('combobox', { name: 'Let a machine follow' });
+  await list.click();
+  await page.getByRole('option', { name: 'Another machine' }).click();
+  await page.getByRole('combobox', { name: 'Kind of machine' }).click();
+  await page.getByRole('option').first().click();
+  await page.getByRole('button', { name: 'Add this machine' }).click();
+  await expect.element(page.getByRole('dialog').getByText('Cut width')).toBeVisible();
+  await userEvent.keyboard('{Escape}');
+  await expect.poll(() => document.querySelector('[role=dialog]')).toBeNull();
+  await expect.element(list).toHaveFocus();
 });
 
 test('a machine that is chosen to go first no longer follows', async () => {

@@ -3,6 +3,7 @@ import type { ReactElement, ReactNode } from 'react';
 import css from './Dialog.module.css';
 import { Icon } from './Icon.tsx';
 import { InDialog } from './inDialog.ts';
+import { lastOutside } from './lastOutside.ts';
 import { ui } from '../../words/uiWords.ts';
 
 interface DialogProps {
@@ -26,7 +27,7 @@ export function Dialog({ title, open, onClose, children, foot, wide = false }: D
     >
       <Base.Portal>
         <Base.Backdrop className={css.backdrop} />
-        <Base.Popup className={wide ? css.wide : css.popup}>
+        <Base.Popup className={wide ? css.wide : css.popup} finalFocus={lastOutside}>
           <div className={css.head}>
             <Base.Title className={css.title}>{title}</Base.Title>
             <Base.Close className={css.close} aria-label={ui.close}>
