@@ -50,7 +50,7 @@ const moreOrLess: Turn[] = Object.entries(GROWTHS).map(([name, growth]) => ({
   },
 }));
 
-const remembered: Turn = { name: 'memory', fault: (shape, _measure, dice) => memoryFault(shape, dice) };
+const remembered: Turn = { name: 'memory', fault: (shape, measure, dice) => memoryFault(shape, measure, dice) };
 
 /** Which laws are looked at: those whose turn it is by the seed, all, or one by name. */
 export type Which = 'turn' | 'all' | { readonly law: string };

@@ -1,7 +1,7 @@
 import type { FaceKind, FloorShape, Point, Ring } from '../../src/geometry/floorShape.ts';
 import { column } from '../support/floors.ts';
 import type { Dice } from './dice.ts';
-import { freshMemory, measured } from './engine.ts';
+import { type Numbers, freshMemory, measured } from './engine.ts';
 import { numbersIn } from './laws.ts';
 import { latticeBox, line } from './shapes.ts';
 
@@ -116,9 +116,10 @@ const EDITS: readonly [Edit, ...Edit[]] = [
 
 /**
  * Incremental is fresh: after each of a few edits, and after going back to the start, the engine that remembers
- * answers bit for bit what the one without memory does. Answers the first number that is not the same, or null.
+ * answers bit for bit what the one without memory does, `fresh` for the start. Answers the first number that is not the
+ * same, or null.
  */
-export function memoryFault(start: FloorShape, dice: Dice): string | null {
+export function memoryFault(start: FloorShape, fresh: Numbers, dice: Dice): string | null {
   const memory = freshMemory();
   measured(start, memory);
   let shape = start;
@@ -126,7 +127,8 @@ export function memoryFault(start: FloorShape, dice: Dice): string | null {
   for (let i = 0; i <= steps; i += 1) {
     const edit = dice.pick(EDITS);
     shape = i === steps ? start : (edit(shape, dice) ?? shape);
-    const fault = firstOtherBit(numbersIn(measured(shape, memory)), numbersIn(measured(shape)));
+    const right = i === steps ? fresh : measured(shape);
+    const fault = firstOtherBit(numbersIn(measured(shape, memory)), numbersIn(right));
     if (fault) return `after ${i === steps ? 'going back' : `edit ${i}, ${edit.name}`}: ${fault}`;
   }
   return null;
