@@ -1,6 +1,6 @@
 import { useEffect, useState, type ReactElement, type RefObject } from 'react';
 import css from './Rates.module.css';
-import { rateUnit } from './rateUnits.ts';
+import { rateUnit } from '../../takeoff/rates/rateUnits.ts';
 import { Button } from '../parts/Button.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { unitSign } from '../parts/Figure.tsx';

@@ -1,7 +1,7 @@
 import { useRef, useState, type ReactElement } from 'react';
 import css from './Rates.module.css';
 import { RateEditor } from './RateEditor.tsx';
-import { rateUnit } from './rateUnits.ts';
+import { rateUnit } from '../../takeoff/rates/rateUnits.ts';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { unitSign } from '../parts/Figure.tsx';

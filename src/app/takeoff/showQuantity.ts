@@ -1,4 +1,4 @@
-import { rateUnit } from '../rates/rateUnits.ts';
+import { rateUnit } from '../../takeoff/rates/rateUnits.ts';
 import { minorDigits } from '../../model/money.ts';
 import {
   showAreaRate,
