@@ -3,6 +3,7 @@ import { addCorner } from './addCorner.ts';
 import { addFollower } from './addFollower.ts';
 import { addMachine } from './addMachine.ts';
 import { addOpening } from './addOpening.ts';
+import { addPhase } from './addPhase.ts';
 import { answerQuestion } from './answerQuestion.ts';
 import type { Command } from './command.ts';
 import { drawCrack } from './drawCrack.ts';
@@ -37,6 +38,7 @@ import { setEdgeLength } from './setEdgeLength.ts';
 import { setField } from './setField.ts';
 import { setFields } from './setFields.ts';
 import { setRateRow } from './setRateRow.ts';
+import { setRateRows } from './setRateRows.ts';
 import { setRecipe } from './setRecipe.ts';
 import { setUpstand } from './setUpstand.ts';
 import { startJob } from './startJob.ts';
@@ -48,6 +50,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   addFollower,
   addMachine,
   addOpening,
+  addPhase,
   answerQuestion,
   drawCrack,
   drawDimension,
@@ -81,6 +84,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   setField,
   setFields,
   setRateRow,
+  setRateRows,
   setRecipe,
   setUpstand,
   startJob,

@@ -38,6 +38,11 @@ export function openBelow(crack: Pick<Crack, 'widthMm' | 'depthMm'>): SectionMm 
   return { width: crack.widthMm ?? 0, depth: Math.max(0, (crack.depthMm ?? depth) - depth) };
 }
 
+/** Old filler is sawn out of a joint before it is filled again. */
+export function isSawnOut(joint: Pick<Joint, 'treat' | 'kind' | 'oldFiller'>): boolean {
+  return joint.oldFiller === true && joint.treat === 'filled' && joint.kind !== 'isolation';
+}
+
 /** Section of a joint that is filled, mm; null when it must not be: an isolation joint is never filled rigid. */
 export function jointSection(joint: Joint): SectionMm | null {
   if (joint.treat !== 'filled' || joint.kind === 'isolation') return null;

@@ -52,7 +52,30 @@ function zoneEdges(site: Site, { measure, prep, held }: ZoneWork): Line[] {
     records: recordsOfFaces(measure.faceLines.filter((line) => line.hidden)),
     term: measured('faces with no machine field beside them', measure.faces.hidden, 'm', zone),
   });
-  return [edge, ...kinds, stop, hidden, ...countLines(site, { measure, prep, held }, touched)];
+  return [
+    edge,
+    ...kinds,
+    stop,
+    ...grooves(site, { measure, prep, held }, stop),
+    hidden,
+    ...countLines(site, { measure, prep, held }, touched),
+  ];
+}
+
+/** The groove that a coating ends in, where a zone asks for one: it is cut, so it waits for what lies in the slab. */
+function grooves(site: Site, { measure, prep, held }: ZoneWork, stop: Line): Line[] {
+  if (prep.record?.groove !== true || measure.faces.stop <= 0) return [];
+  return [
+    plainLine({
+      code: 'groove',
+      trade: 'edge',
+      unit: 'm',
+      zone: prep.zone,
+      held: held ?? (site.noCutting ? 'inSlab' : null),
+      records: [prep.record.id, ...stop.records],
+      term: measured('along the stop lines', measure.faces.stop, 'm', stop.key),
+    }),
+  ];
 }
 
 function countLines({ doc, floor }: Site, { measure, prep, held }: ZoneWork, touched: readonly RecordId[]): Line[] {

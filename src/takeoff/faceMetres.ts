@@ -5,7 +5,7 @@ import { nearestOnSegment } from '../geometry/segment.ts';
 /** How far, mm, a piece of face may lie off the edge that it belongs to. */
 const NEAR_MM = 1;
 
-type FaceLine = ZoneMeasure['faceLines'][number];
+export type FaceLine = ZoneMeasure['faceLines'][number];
 
 /** Metres of a zone's faces that belong to a record, by all or by a filter. */
 export function metresOf(zone: ZoneMeasure, record: string, keep: (line: FaceLine) => boolean = () => true): number {
@@ -16,8 +16,14 @@ export function metresOf(zone: ZoneMeasure, record: string, keep: (line: FaceLin
 }
 
 /** Metres of a zone's faces that lie along one edge of a slab's outline. */
-export function metresAlong(zone: ZoneMeasure, slab: string, a: Point, b: Point): number {
-  const pieces = piecesOf(zone.faceLines.filter((line) => line.of === slab));
+export function metresAlong(
+  zone: ZoneMeasure,
+  slab: string,
+  a: Point,
+  b: Point,
+  keep: (line: FaceLine) => boolean = () => true,
+): number {
+  const pieces = piecesOf(zone.faceLines.filter((line) => line.of === slab && keep(line)));
   const along = pieces.filter(([from, to]) => {
     const middle = between(from, to, 0.5);
     return [from, middle, to].every((at) => nearestOnSegment(at, a, b).distance < NEAR_MM);

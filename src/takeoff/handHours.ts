@@ -1,16 +1,18 @@
-import { divide, multiply, sumOf, term } from './formula.ts';
+import { add, divide, largest, multiply, number, sumOf, term } from './formula.ts';
 import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import { edgeTimesOver, timesOver } from './prep.ts';
 import { isHandMethod, methodOf } from './rates/methods.ts';
 import type { Site, ZoneWork } from './site.ts';
-import { chosen, factorTerm, measured, rateTerm } from './terms.ts';
+import { laidInto, slowFindings } from './slowFindings.ts';
+import { allowanceTerm, chosen, factorTerm, measured, rateTerm } from './terms.ts';
 import { upstandRuns } from './upstandLines.ts';
 
-/** Hand hours on area: tight spots and cut-off floor, floor under things that stay, upstands; vacuum between and after. */
+/** Hand hours on area: tight spots and cut-off floor, floor under things that stay, steps, upstands; vacuum between and after. */
 export function handHours(site: Site, zone: ZoneWork): Line[] {
   return [
     ...handAreas(site, zone),
+    stepsHours(site, zone),
     upstandHours(site, zone),
     coveHours(site, zone),
     betweenPasses(site, zone),
@@ -50,8 +52,17 @@ function handAreas(site: Site, zone: ZoneWork): (Line | null)[] {
     { code: 'hours.handFloor', name: 'floor worked by hand', from: 'handFloor' },
     { code: 'hours.handUnder', name: 'floor under what stays', from: 'handUnder' },
   ] as const;
-  return areas.map(({ code, name, from }) => {
-    const line = site.quantities.get(`${from}|${prep.zone}`);
+  const lines = areas.map(({ from }) => site.quantities.get(`${from}|${prep.zone}`));
+  const slowIn = laidInto(
+    site,
+    slowFindings(site, zone),
+    (finding) => finding.tightM2,
+    // Floor under what stays is off the net floor: no finding is measured there.
+    areas.map(({ from }, i) => (from === 'handUnder' ? 0 : (lines[i]?.quantity.likely ?? 0))),
+  );
+  return areas.map(({ code, name }, i) => {
+    const line = lines[i];
+    const slow = slowIn[i] ?? [];
     if (!line || line.quantity.likely <= 0) return null;
     const hardness = prep.record?.hardness ?? 'medium';
     return makeLine({
@@ -59,14 +70,47 @@ function handAreas(site: Site, zone: ZoneWork): (Line | null)[] {
       code,
       zone: measure.id as Line['zone'],
       records: line.records,
-      formula: divide(multiply(term(name), term('times over')), multiply(term('rate'), term('hardness'))),
+      formula: divide(
+        multiply(add(term(name), ...slow.map((each) => each.extra)), term('times over')),
+        multiply(term('rate'), term('hardness')),
+      ),
       terms: [
+        ...slow.flatMap((each) => each.terms),
         measured(name, line.quantity.likely, 'm2', line.key),
         chosen('times over', work.times, 'number'),
         rateTerm('rate', site.book.rate(`methods/${work.method}`)),
         factorTerm('hardness', site.book.rate(`factors/hardness/${hardness}`)),
       ],
     });
+  });
+}
+
+/** Steps take so many minutes a tread; wide ones take their treads and risers at the rate of the hand tool, if that is more. */
+function stepsHours(site: Site, zone: ZoneWork): Line | null {
+  const of = (code: string): Line | undefined => site.quantities.get(`${code}|${zone.prep.zone}`);
+  const [treads, treadArea, riserArea] = [of('treads'), of('treadArea'), of('riserArea')];
+  const times = Math.max(1, edgeTimesOver(zone.prep));
+  if (!treads || !treadArea || !riserArea) return null;
+  return makeLine({
+    ...TRADE,
+    code: 'hours.steps',
+    zone: zone.prep.zone,
+    records: treads.records,
+    formula: multiply(
+      term('edge passes'),
+      largest(
+        divide(multiply(term('treads'), term('minutes each')), number(60)),
+        divide(add(term('tread area'), term('riser area')), term('rate')),
+      ),
+    ),
+    terms: [
+      chosen('edge passes', times, 'number'),
+      measured('treads', treads.quantity.likely, 'number', treads.key),
+      allowanceTerm('minutes each', site.book.rate('labour/stair_tread')),
+      measured('tread area', treadArea.quantity.likely, 'm2', treadArea.key),
+      measured('riser area', riserArea.quantity.likely, 'm2', riserArea.key),
+      rateTerm('rate', site.book.rate('methods/hand_grinder')),
+    ],
   });
 }
 

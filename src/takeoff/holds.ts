@@ -2,7 +2,8 @@ import type { ZoneMeasure } from '../geometry/floorShape.ts';
 import type { RecordId } from '../model/cell.ts';
 import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import type { Clearance } from '../model/records/base.ts';
-import { isChased } from './crackClass.ts';
+import type { Zone } from '../model/records/zone.ts';
+import { isChased, isSawnOut } from './crackClass.ts';
 import type { Hold, HoldKind } from './line.ts';
 import { lyingIn } from './lyingIn.ts';
 import type { ZoneId } from './prep.ts';
@@ -98,8 +99,15 @@ function cuttingHold(doc: Doc, floor: string, answers: Answers): Hold[] {
   const cut = [
     ...onFloor(doc, 'crack', floor).filter(isChased),
     ...onFloor(doc, 'finding', floor).filter((finding) => isCutOut(finding.kind)),
+    ...onFloor(doc, 'joint', floor).filter(isSawnOut),
+    ...onFloor(doc, 'zone', floor).filter(asksToCut),
   ].map(({ id }) => id);
   return cut.length === 0 ? [] : [{ kind: 'inSlab', zone: null, records: cut, reason: 'cutting' }];
+}
+
+/** A groove, the hole of a probe and the core of a dolly go into the slab. */
+function asksToCut({ groove, tests }: Pick<Zone, 'groove' | 'tests'>): boolean {
+  return groove === true || ['rh', 'pull'].some((test) => tests?.some((each) => each === test));
 }
 
 /** Findings that are sawn or chipped out of the slab. */

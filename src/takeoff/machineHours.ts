@@ -1,22 +1,22 @@
-import { add, divide, multiply, number, subtract, term } from './formula.ts';
-import { findingsIn } from './findingLines.ts';
+import { add, divide, fixed, largest, multiply, number, subtract, term } from './formula.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { PlannedPass } from './prep.ts';
 import { requiredCsp } from './profile.ts';
-import { findingRowOf } from './rates/findings.ts';
 import { isHandMethod, methodOf } from './rates/methods.ts';
 import { obstructionTerm, roomTerm } from './scaleFactors.ts';
 import type { Site, ZoneWork } from './site.ts';
+import { laidInto, slowFindings, type SlowArea } from './slowFindings.ts';
 import { chosen, factorTerm, measured, rateTerm } from './terms.ts';
 import { methodIn, passKey, workedFields, type WorkedField } from './workedFields.ts';
 
-/** Paint thinner than this, mm, is slowed by the factor of a sealer and not of an epoxy; common practice, no source. */
-const THIN_COAT_MM = 0.25;
+/** All factors together leave at least so much of a rate; common practice, no source. */
+const LEAST_FACTOR = 0.1;
+const LEAST = 'least that factors leave';
 
 /**
  * Crew hours of each pass, machine by machine: field x times over / (rate x hardness x room size x obstructions), and
- * more on the area of a finding that slows it. A machine that follows does the same passes at the rate of its own method
+ * more on the area of a finding that slows it; all factors together leave at least a tenth of the rate. A machine that follows does the same passes at the rate of its own method
  * in what is left for it. Rates and factors: docs/sources.md, table methods and factors.
  */
 export function machineHours(site: Site, zone: ZoneWork): Line[] {
@@ -35,15 +35,20 @@ function passHours(site: Site, zone: ZoneWork, pass: PlannedPass, index: number,
   if (!row || isHandMethod(row) || row.rate.unit !== 'm2/h' || rate?.unit !== 'm2/h') return null;
   const { slow } = field;
   const slowedBy = rateFactors(site, zone, method, field);
+  const together = slowedBy.reduce((product, { value }) => product * value.likely, 1);
+  const atLeast = [1, ...slow.map((each) => each.factor)].some((factor) => together * factor < LEAST_FACTOR);
   const terms: Term[] = [
     measured('field', field.areaM2, 'm2', field.from),
     chosen('times over', pass.times, 'number', pass.record),
     rateTerm('rate', site.book.rate(`methods/${method}`)),
     ...slowedBy,
     ...slow.flatMap((each) => each.terms),
+    ...(atLeast ? [leastTerm()] : []),
   ];
   const factors = slowedBy.map(({ name }) => term(name));
-  const area = add(term('field'), ...slow.map((each) => each.extra));
+  const extras = slow.map((each) => (atLeast ? extraAtLeast(each, factors) : each.extra));
+  const area = add(term('field'), ...extras);
+  const rateHere = atLeast ? [term('rate'), notUnderLeast(factors)] : [term('rate'), ...factors];
   return makeLine({
     code: 'hours.machine',
     trade: 'hours',
@@ -51,9 +56,31 @@ function passHours(site: Site, zone: ZoneWork, pass: PlannedPass, index: number,
     zone: prep.zone,
     of: passKey(pass, index, field),
     records: [...(prep.zone === 'rest' ? [] : [prep.zone]), ...(pass.record ? [pass.record] : [])],
-    formula: divide(multiply(area, term('times over')), multiply(term('rate'), ...factors)),
+    formula: divide(multiply(area, term('times over')), multiply(...rateHere)),
     terms,
   });
+}
+
+function leastTerm(): Term {
+  return {
+    name: LEAST,
+    value: fixed(LEAST_FACTOR),
+    unit: 'factor',
+    source: 'common practice, no source',
+    provenance: 'P',
+    fromMemory: false,
+    from: null,
+  };
+}
+
+function notUnderLeast(factors: readonly Formula[]): Formula {
+  return largest(multiply(...factors), term(LEAST));
+}
+
+/** What a finding adds to the field, m2, where the least of all factors is reached with or without it. */
+function extraAtLeast({ areaName, factorName }: SlowArea, factors: readonly Formula[]): Formula {
+  const slower = notUnderLeast([...factors, term(factorName)]);
+  return multiply(term(areaName), subtract(divide(notUnderLeast(factors), slower), number(1)));
 }
 
 /** What is left for a machine that follows is small and in corners: the size of its room is that of its own field. */
@@ -82,50 +109,21 @@ function shotFactor(csp: number): string {
   return csp >= 4 ? 'factors/shot/csp4' : 'factors/shot/csp3';
 }
 
-interface SlowArea {
-  readonly terms: readonly Term[];
-  /** What the finding adds to the field, m2: its area x (1 / factor - 1). */
-  readonly extra: Formula;
-}
-
 export interface SlowedField extends WorkedField {
   readonly slow: readonly SlowArea[];
 }
 
 /**
- * Findings that slow a machine, each on its own area only and together on no more than its field. What the field of one
- * machine cannot hold of them lies in that of the next.
+ * Findings that slow a machine, each on its own area in the field only. What the field of one machine cannot hold of
+ * them lies in that of the next.
  */
 export function slowedFields(site: Site, zone: ZoneWork): readonly SlowedField[] {
-  const rest = findingsIn(site, zone).map(({ finding, areaM2 }) => ({
-    tag: finding.tag,
-    id: finding.id,
-    factor: factorOf(finding.kind, finding.thicknessMm ?? null),
-    areaM2,
-  }));
-  return workedFields(zone).map((field) => {
-    let left = field.areaM2;
-    const slow = rest.flatMap((finding): SlowArea[] => {
-      const area = Math.min(finding.areaM2, left);
-      if (!finding.factor || area <= 0) return [];
-      left -= area;
-      finding.areaM2 -= area;
-      return [slowArea(site, finding.tag, finding.id, area, finding.factor)];
-    });
-    return { ...field, slow };
-  });
-}
-
-function slowArea(site: Site, tag: string, id: string, areaM2: number, factor: string): SlowArea {
-  const [name, slows] = [`${tag} area`, `${tag} slows the pass`];
-  return {
-    terms: [measured(name, areaM2, 'm2', id), factorTerm(slows, site.book.rate(factor))],
-    extra: multiply(term(name), subtract(divide(number(1), term(slows)), number(1))),
-  };
-}
-
-function factorOf(kind: string, thicknessMm: number | null): string | null {
-  const factor = findingRowOf(kind)?.factor ?? null;
-  const thin = kind === 'paint' && thicknessMm !== null && thicknessMm < THIN_COAT_MM;
-  return factor === null ? null : `factors/${thin ? 'finding/sealer' : factor}`;
+  const fields = workedFields(zone);
+  const slow = laidInto(
+    site,
+    slowFindings(site, zone),
+    (finding) => finding.fieldM2,
+    fields.map((field) => field.areaM2),
+  );
+  return fields.map((field, i) => ({ ...field, slow: slow[i] ?? [] }));
 }

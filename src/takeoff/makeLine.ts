@@ -14,6 +14,7 @@ export interface LineParts {
   readonly formula: Formula;
   readonly terms: readonly Term[];
   readonly held?: HoldKind | null;
+  readonly phase?: RecordId | null;
   /** Tells lines of one code and zone apart: a record, a pass, a number. */
   readonly of?: string;
 }
@@ -28,7 +29,7 @@ export function makeLine(parts: LineParts): Line {
     quantity: evaluate(formula, terms),
     unit: parts.unit,
     zone,
-    phase: null,
+    phase: parts.phase ?? null,
     alternate: null,
     records: distinct(parts.records),
     working: { formula, terms },

@@ -28,6 +28,7 @@ import { gapRing, wallBodies } from './wallBody.ts';
  *   none, outOfScope   taken off the net floor, its faces are hard (something stands there either way)
  *   byHand             the same for the machine; its area is counted apart as hand area (takeoff/spotLines.ts)
  *   clearedBefore      floor like any other
+ * A flight of steps is taken off too and its faces are hard: its treads are counted (takeoff/stepsLines.ts).
  *
  * A record that has not changed gives the very same shape again, a list of such records the very same list, and a plan
  * of which nothing that can be measured has changed the very same answer.
@@ -40,7 +41,7 @@ export function planShape(doc: Doc, floor: string): FloorShape {
   return sameFloor(slabs, {
     slabs,
     walls: wallsOf(onFloor(doc, 'wall', floor), recordsOf(doc, 'opening')),
-    solids: solidShapes(onFloor(doc, 'obstruction', floor)),
+    solids: solidsOf(onFloor(doc, 'obstruction', floor), onFloor(doc, 'steps', floor)),
     outOfScope: patchShapes(onFloor(doc, 'outOfScope', floor)),
     zones: drawn.flatMap((prep) => zoneShape(prep)),
     restMachine: rest?.machine?.id ?? null,
@@ -56,6 +57,10 @@ const sameFloor = keptIfSame<FloorShape>();
 
 const slabShapes = keptList(slabShape);
 const solidShapes = keptList(solidShape);
+const flightShapes = keptList((steps: Held<'steps'>) => ({ id: steps.id, ring: steps.ring, solid: true }));
+const solidsOf = keptOfTwo((obstructions: readonly Held<'obstruction'>[], steps: readonly Held<'steps'>[]) =>
+  steps.length === 0 ? solidShapes(obstructions) : [...solidShapes(obstructions), ...flightShapes(steps)],
+);
 const patchShapes = keptList(patchShape);
 const lineShapes = keptList(lineShape);
 const entranceShapes = keptList(({ id, at, widthMm, heightMm }: Held<'entrance'>) => ({ id, at, widthMm, heightMm }));

@@ -1,9 +1,12 @@
-import { add, divide, largest, multiply, number, subtract, sumOf, term, wholeUp } from './formula.ts';
-import type { Formula, Line } from './line.ts';
+import { multiply, sumOf, term } from './formula.ts';
+import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
+import { visitsOf } from './phases.ts';
+import { probeHours } from './probeHours.ts';
 import type { Site } from './site.ts';
-import { allowanceTerm, chosen, lineTerm, measured } from './terms.ts';
-import { workedFields } from './workedFields.ts';
+import { chosen, lineTerm } from './terms.ts';
+import { visitHours, type VisitHours } from './visitHours.ts';
+import { waitLines } from './waitLines.ts';
 import type { ZoneHours } from './zoneWorkHours.ts';
 
 /** Hours of the whole floor: lines of their own, crew hours, days and person-hours. */
@@ -16,94 +19,61 @@ export interface SiteHours {
 const HOURS = { trade: 'hours', unit: 'h', zone: null, records: [] } as const;
 
 /**
- * From the hours of the zones to crew hours, days and person-hours. Machine and hand work go on side by side as far as
- * there are people: crew hours are the largest of machine hours, hand hours and person-hours / crew; then set-up,
- * moves, changes of machine, tear-down and daily starts of the whole crew, in h. So many days that all of it fits into them. Person-hours =
+ * From the hours of the zones to crew hours, days, person-hours and the calendar. Where zones lie in phases, each phase
+ * is a visit with its own set-up, moves, tear-down and days, and crew hours and days are their sums. Person-hours =
  * crew hours x crew: everybody is paid all day. Structure: common practice, no source.
  */
 export function siteHours(site: Site, zones: readonly ZoneHours[]): SiteHours {
   const { book } = site;
-  const { crew, hoursADay } = book.pricing;
-  const crewTerm = chosen('crew', crew, 'persons', book.pricingRecord);
-  const [machine, hand, person] = [
-    zones.map((zone) => zone.machine),
-    zones.map((zone) => zone.hand),
-    zones.map((zone) => zone.person),
-  ] as const;
-  const sums = [machine, hand, person].map((lines) => sumOf(lines.map((line) => line.key)));
-  const [byMachine = number(0), byHand = number(0), byPerson = number(0)] = sums;
-  const work = makeLine({
-    ...HOURS,
-    code: 'hours.work',
-    formula: largest(byMachine, byHand, divide(byPerson, term('crew'))),
-    terms: [...[...machine, ...hand, ...person].map((line) => lineTerm(line.key, line)), crewTerm],
-  });
-  const setUp = once('hours.setUp', 'set-up', allowanceTerm('set-up', book.rate('labour/set_up')));
-  const tearDown = once('hours.tearDown', 'tear-down', allowanceTerm('tear-down', book.rate('labour/tear_down')));
-  const moves = makeLine({
-    ...HOURS,
-    code: 'hours.moves',
-    formula: divide(multiply(term('moves between zones'), term('minutes each')), number(60)),
-    terms: [
-      chosen('moves between zones', Math.max(0, zones.length - 1), 'number'),
-      allowanceTerm('minutes each', book.rate('labour/move_zone')),
-    ],
-  });
-  const changes = machineChanges(site);
-  const parts = [work, setUp, moves, ...changes, tearDown];
-  const partTerms = parts.map((line) => lineTerm(line.key, line));
-  const together = sumOf(parts.map((line) => line.key));
-  const start = allowanceTerm('start and close', book.rate('labour/daily_start'));
-  const days = makeLine({
-    ...HOURS,
-    code: 'days',
-    unit: 'days',
-    formula: largest(number(1), wholeUp(divide(subtract(together, term('start and close')), workedADay()))),
-    terms: [...partTerms, start, chosen('hours a day', hoursADay, 'h', book.pricingRecord)],
-  });
-  const starts = makeLine({
-    ...HOURS,
-    code: 'hours.dailyStart',
-    formula: multiply(subtract(term('days'), number(1)), term('start and close')),
-    terms: [lineTerm('days', days), start],
-  });
-  const crewHours = makeLine({
-    ...HOURS,
-    code: 'hours.crew',
-    formula: add(together, term(starts.key)),
-    terms: [...partTerms, lineTerm(starts.key, starts)],
-  });
+  const probes = probeHours(site);
+  const planned = visitsOf(site.doc, site.floor, zones, (zone) => zone.phase);
+  const visits = planned.map(({ phase, items }, i) =>
+    visitHours(site, items, {
+      phase,
+      several: planned.length > 1,
+      // Probes are set on the first visit, to be read as early as they can.
+      more: i === 0 && probes ? [probes] : [],
+    }),
+  );
+  const { crewHours, days, sums } = together(visits);
   const paid = makeLine({
     ...HOURS,
     code: 'hours.person',
     formula: multiply(term('crew hours'), term('crew')),
-    terms: [lineTerm('crew hours', crewHours), crewTerm],
+    terms: [lineTerm('crew hours', crewHours), chosen('crew', book.pricing.crew, 'persons', book.pricingRecord)],
   });
-  return { lines: [work, setUp, moves, ...changes, tearDown, days, starts, crewHours, paid], crewHours, days };
+  return {
+    lines: [...visits.flatMap((visit) => visit.lines), ...sums, paid, ...waitLines(site, days)],
+    crewHours,
+    days,
+  };
 }
 
-/** A machine that follows is set up in each zone where something is left for it: as long as a move takes. */
-function machineChanges({ book, zones }: Site): Line[] {
-  const free = zones.filter((zone) => zone.held === null);
-  const count = free.flatMap(workedFields).filter(({ follows, areaM2 }) => follows && areaM2 > 0).length;
-  if (count === 0) return [];
-  const line = makeLine({
-    ...HOURS,
-    code: 'hours.machineChanges',
-    formula: divide(multiply(term('changes of machine'), term('minutes each')), number(60)),
-    terms: [
-      measured('changes of machine', count, 'number'),
-      allowanceTerm('minutes each', book.rate('labour/move_zone')),
-    ],
-  });
-  return [line];
-}
-
-/** Every day but the first loses its start; never more than half of it, or no number of days would do. */
-function workedADay(): Formula {
-  return largest(subtract(term('hours a day'), term('start and close')), divide(term('hours a day'), number(2)));
-}
-
-function once(code: string, name: string, allowance: ReturnType<typeof allowanceTerm>): Line {
-  return makeLine({ ...HOURS, code, formula: term(name), terms: [allowance] });
+/** Crew hours and days of all visits: those of the only one, or their sums. */
+function together(visits: readonly VisitHours[]): {
+  readonly crewHours: Line;
+  readonly days: Line;
+  readonly sums: readonly Line[];
+} {
+  const [only] = visits;
+  if (only && visits.length === 1) return { crewHours: only.crewHours, days: only.days, sums: [] };
+  const sum = (code: string, unit: string, lines: readonly Line[]): Line =>
+    makeLine({
+      ...HOURS,
+      code,
+      unit,
+      formula: sumOf(lines.map((line) => line.key)),
+      terms: lines.map((line) => lineTerm(line.key, line)),
+    });
+  const days = sum(
+    'days',
+    'days',
+    visits.map((visit) => visit.days),
+  );
+  const crewHours = sum(
+    'hours.crew',
+    'h',
+    visits.map((visit) => visit.crewHours),
+  );
+  return { crewHours, days, sums: [days, crewHours] };
 }

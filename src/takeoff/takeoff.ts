@@ -4,21 +4,25 @@ import { floorTotals } from '../geometry/floorTotals.ts';
 import { measureFloor } from '../geometry/measureFloor.ts';
 import type { MeasureMemory } from '../geometry/measureMemory.ts';
 import { onFloor, recordOf, type Doc, type Held } from '../model/doc.ts';
+import { besidesLines } from './besidesLines.ts';
 import { crackLines } from './crackLines.ts';
 import { fault } from './checks/check.ts';
 import { faultsOf } from './checks/checks.ts';
 import { edgeLines } from './edgeLines.ts';
 import { findingLines } from './findingLines.ts';
 import { floorLines } from './floorLines.ts';
+import { lapLines } from './lapLines.ts';
 import { cuttingForbidden, holdsOf } from './holds.ts';
 import type { Hold, HoldKind, Line } from './line.ts';
 import { noticesOf, notAnOffer } from './offer.ts';
+import { inPhases } from './phases.ts';
 import { planShape } from './planShape.ts';
 import type { Takeoff } from './port.ts';
 import { prepOfFloor } from './prep.ts';
 import { rateBook } from './rates/rateBook.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { spotLines } from './spotLines.ts';
+import { stepsLines } from './stepsLines.ts';
 import { NOTHING_M2, totalsOf, type Totals } from './totals.ts';
 import { upstandLines } from './upstandLines.ts';
 import { workLines } from './workLines.ts';
@@ -35,10 +39,11 @@ export function takeoff(doc: Doc, floor: string, memory?: MeasureMemory): Takeof
   const quantities = quantityLines(measuredSite);
   const site: Site = { ...measuredSite, quantities: new Map(quantities.map((line) => [line.key, line])) };
   const work = workLines(site);
+  const preps = site.zones.map((zone) => zone.prep);
   return {
     floor,
     measure: site.measure,
-    lines: [...quantities, ...work.lines],
+    lines: inPhases(doc, floor, preps, [...quantities, ...work.lines]),
     holds: site.holds,
     faults: faultsOf(site),
     notAnOffer: notAnOffer(doc, site.holds, work.missingPrices),
@@ -124,7 +129,10 @@ function quantityLines(site: Site): Line[] {
     ...spotLines(site),
     ...edgeLines(site),
     ...upstandLines(site),
+    ...stepsLines(site),
     ...crackLines(site),
     ...findingLines(site),
+    ...besidesLines(site),
+    ...lapLines(site),
   ];
 }

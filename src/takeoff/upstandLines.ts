@@ -5,7 +5,7 @@ import { onFloor, type Held } from '../model/doc.ts';
 import type { Upstand } from '../model/records/base.ts';
 import { add, divide, multiply, number, sumOf, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
-import { metresAlong, metresOf } from './faceMetres.ts';
+import { metresAlong, metresOf, type FaceLine } from './faceMetres.ts';
 import { keptOf } from './keptShapes.ts';
 import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
@@ -22,10 +22,11 @@ export interface UpstandRun {
 
 const withUpstand = keptOf((items: readonly Held<'obstruction'>[]) => items.filter((item) => item.upstand));
 
-/** Upstands of a zone, wherever the floor at their foot is worked by machine or by hand. */
+/** Upstands of a zone, wherever the floor at their foot is worked by machine or by hand; or along some faces only. */
 export function upstandRuns(
   { doc, floor }: Pick<Site, 'doc' | 'floor'>,
   { measure }: Pick<ZoneWork, 'measure'>,
+  keep: (line: FaceLine) => boolean = () => true,
 ): UpstandRun[] {
   const onEdges = onFloor(doc, 'slab', floor).flatMap((slab) => {
     const ring: Point[] = slab.outline.map(({ x, y }) => [x, y]);
@@ -36,7 +37,7 @@ export function upstandRuns(
               record: slab.id,
               name: `${slab.tag} edge ${i + 1}`,
               upstand: edge.upstand,
-              metres: metresAlong(measure, slab.id, corner(ring, i), corner(ring, i + 1)),
+              metres: metresAlong(measure, slab.id, corner(ring, i), corner(ring, i + 1), keep),
             },
           ]
         : [],
@@ -44,7 +45,7 @@ export function upstandRuns(
   });
   const onObstructions = withUpstand(onFloor(doc, 'obstruction', floor)).flatMap((item) =>
     item.upstand
-      ? [{ record: item.id, name: item.tag, upstand: item.upstand, metres: metresOf(measure, item.id) }]
+      ? [{ record: item.id, name: item.tag, upstand: item.upstand, metres: metresOf(measure, item.id, keep) }]
       : [],
   );
   const runs = [...onEdges, ...onObstructions].filter((run) => run.metres > 0);

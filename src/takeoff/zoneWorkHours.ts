@@ -1,9 +1,12 @@
+import type { RecordId } from '../model/cell.ts';
+import { besidesHours } from './besidesHours.ts';
 import { edgeHours } from './edgeHours.ts';
 import { add, multiply, sumOf, term } from './formula.ts';
 import { handHours } from './handHours.ts';
 import type { Line, Term } from './line.ts';
 import { machineHours } from './machineHours.ts';
 import { makeLine } from './makeLine.ts';
+import { phaseOf } from './phases.ts';
 import { findingRowOf } from './rates/findings.ts';
 import { methodOf } from './rates/methods.ts';
 import { repairHours } from './repairHours.ts';
@@ -15,26 +18,44 @@ export interface ZoneHours {
   readonly lines: readonly Line[];
   readonly machine: Line;
   readonly hand: Line;
+  /** What is done before and after the floor itself; null: nothing. */
+  readonly besides: Line | null;
   readonly person: Line;
+  /** The visit that it is worked on; null: in no phase. */
+  readonly phase: RecordId | null;
 }
 
 /**
- * Hours of a zone, each line in hours of the crew that its method takes (mostly one person): machine, hand, both, and
- * person-hours. Only for a zone that no hold forbids: a held zone has no hours, rates or price.
+ * Hours of a zone, each line in hours of the crew that its method takes (mostly one person): machine, hand, what is done
+ * before and after (goods, protection, mock-up, tests), all together, and person-hours. Only for a zone that no hold forbids: a held zone has no hours, rates or price.
  */
 export function zoneWorkHours(site: Site, zone: ZoneWork): ZoneHours {
   const byMachine = machineHours(site, zone);
   const byHand = [...edgeHours(site, zone), ...handHours(site, zone), ...repairHours(site, zone)];
+  const beforeAndAfter = besidesHours(site, zone);
   const machine = sumLine('hours.machineAll', site, zone, byMachine);
   const hand = sumLine('hours.handAll', site, zone, byHand);
+  const besides = beforeAndAfter.length === 0 ? null : sumLine('hours.besides', site, zone, beforeAndAfter);
   const total = makeLine({
     ...base(zone),
     code: 'hours.zone',
-    formula: sumOf(['machine', 'hand']),
-    terms: [lineTerm('machine', machine), lineTerm('hand', hand)],
+    formula: sumOf(['machine', 'hand', ...(besides ? ['before and after'] : [])]),
+    terms: [
+      lineTerm('machine', machine),
+      lineTerm('hand', hand),
+      ...(besides ? [lineTerm('before and after', besides)] : []),
+    ],
   });
-  const person = personHours(site, zone, [...byMachine, ...byHand]);
-  return { lines: [...byMachine, ...byHand, machine, hand, total, person], machine, hand, person };
+  const person = personHours(site, zone, [...byMachine, ...byHand, ...beforeAndAfter]);
+  const sums = [machine, hand, ...(besides ? [besides] : []), total, person];
+  return {
+    lines: [...byMachine, ...byHand, ...beforeAndAfter, ...sums],
+    machine,
+    hand,
+    besides,
+    person,
+    phase: phaseOf(site.doc, site.floor, zone.prep),
+  };
 }
 
 function base({ prep }: ZoneWork) {

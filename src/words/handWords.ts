@@ -6,6 +6,7 @@ export const commandLabels: Readonly<Record<string, string>> = {
   addFollower: 'Let a machine follow',
   addMachine: 'Add a machine',
   addOpening: 'Add an opening',
+  addPhase: 'Add a phase',
   answerQuestion: 'Answer a question',
   drawCrack: 'Draw a crack',
   drawDimension: 'Draw a dimension',
@@ -39,6 +40,7 @@ export const commandLabels: Readonly<Record<string, string>> = {
   setField: 'Change an item',
   setFields: 'Change items',
   setRateRow: 'Change a rate or price',
+  setRateRows: 'Change rates',
   setRecipe: 'Set the recipe',
   setUpstand: 'Set an upstand',
   startJob: 'Start the job',
@@ -93,6 +95,7 @@ const refusals: Readonly<Record<string, string>> = {
   unknownQuestion: 'This question is not known here.',
   unknownRecord: 'This item is no longer there. Pick another one.',
   upstandNeedsEdge: 'An upstand rises along a slab edge or round an obstruction. Tap on one.',
+  rateOrder: 'Nothing was changed: low, likely and high of a rate have to rise in that order.',
   wrongKind: 'Nothing was done: this is another kind of item.',
   zeroLength: 'Two corners lie on the same spot. Move them apart, or take one out.',
 };

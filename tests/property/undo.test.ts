@@ -129,6 +129,12 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
     widthMm: length,
     heightMm: fc.constant(2000),
   }),
+  addPhase: fc.record({
+    ...on,
+    id: fresh('phase'),
+    name: fc.constantFrom('First night', ' '),
+    zone: fc.constantFrom('zone:a', 'zone:none', null),
+  }),
   answerQuestion: fc.record({
     job: fc.constant('job:one'),
     question: fc.constantFrom('inSlab', 'gasAppliance'),
@@ -239,6 +245,26 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
       provenance: fc.constant('own'),
       fromMemory: fc.constant(false),
     }),
+  }),
+  setRateRows: fc.record({
+    rows: fc.array(
+      fc.record({
+        id: fc.constantFrom('rate:a', 'rate:b', 'slab:a'),
+        fields: fc.record({
+          code: fc.constantFrom('labour/edge_hand', 'labour/corner'),
+          term: fc.constant('Edge strip'),
+          unit: fc.constant('m/h'),
+          low: fc.constantFrom(1, 20),
+          likely: fc.constant(10),
+          high: fc.constant(20),
+          source: fc.constant('own'),
+          provenance: fc.constant('own'),
+          fromMemory: fc.constant(false),
+          edition: fc.string(),
+        }),
+      }),
+      { maxLength: 3 },
+    ),
   }),
   setRecipe: recipeArgs,
   setUpstand: fc.record({ id: item, edges: fc.array(index, { maxLength: 3 }), upstand: fc.option(upstand) }),

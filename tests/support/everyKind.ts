@@ -132,6 +132,8 @@ export const everyKind: Doc = new Map([
     treat: 'filled',
     widthMm: 4,
     depthMm: 30,
+    oldFiller: true,
+    steelAngle: false,
   }),
   record('finding:a', {
     ...item('F1'),
@@ -160,6 +162,12 @@ export const everyKind: Doc = new Map([
     time: 'normal',
     phase: 'phase:a',
     recipe: 'recipe:a',
+    goodsBy: 'us',
+    goodsM2: 12,
+    maskWalls: true,
+    groove: true,
+    mockUpM2: 1,
+    tests: ['csp', 'rh', 'pull'],
   }),
   record('recipe:a', { name: 'Two passes', followedBy: ['machine:b'], order: '1' }),
   record('pass:a', {
@@ -218,6 +226,7 @@ export const everyKind: Doc = new Map([
     source: 'common practice, no source',
     provenance: 'P',
     fromMemory: false,
+    edition: '0a1b2c3d',
     order: '1',
   }),
   record('price:a', {

@@ -8,5 +8,9 @@ export const jointSchema = loose({
   treat: z.enum(['carried', 'filled']),
   widthMm: z.optional(lengthOver0),
   depthMm: z.optional(lengthOver0),
+  /** Holds old filler: closed against shot, and sawn out before it is filled again. */
+  oldFiller: z.optional(z.boolean()),
+  /** Its edges are steel angle, which is ground by hand. */
+  steelAngle: z.optional(z.boolean()),
 });
 export type Joint = z.infer<typeof jointSchema>;

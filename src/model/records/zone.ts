@@ -22,5 +22,17 @@ export const zoneSchema = loose({
   time: z.optional(z.enum(['normal', 'occupied', 'night', 'extremeWeather'])),
   phase: z.optional(z.nullable(recordId)),
   recipe: z.optional(z.nullable(recordId)),
+  /** Who clears the floor of goods; left out: others do, as a price assumes. */
+  goodsBy: z.optional(z.enum(['others', 'us'])),
+  /** Floor that light goods stand on, m2, besides what is drawn as cleared before. */
+  goodsM2: z.optional(length),
+  /** Walls and openings are masked, over the protection that set-up holds. */
+  maskWalls: z.optional(z.boolean()),
+  /** A termination groove is cut along its stop lines. */
+  groove: z.optional(z.boolean()),
+  /** A patch worked first, to agree on, m2. */
+  mockUpM2: z.optional(length),
+  /** Tests that we make; left out: the profile is compared. */
+  tests: z.optional(z.readonly(z.array(z.enum(['csp', 'rh', 'pull'])))),
 });
 export type Zone = z.infer<typeof zoneSchema>;

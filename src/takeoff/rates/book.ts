@@ -3,12 +3,14 @@ import { factors } from './factors.ts';
 import { labour } from './labour.ts';
 import { methods } from './methods.ts';
 import type { RateRow } from './rateRow.ts';
+import { waits } from './waits.ts';
 
 /** Every rate of the book as one list: methods (area or metres an hour), labour, factors, consumables. */
 export const book: readonly RateRow[] = [
   ...methods.map((row) => ({ ...row.rate, code: `methods/${row.id}`, term: row.term })),
   ...labour,
   ...factors,
+  ...waits,
   ...consumables,
 ];
 

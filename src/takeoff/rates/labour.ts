@@ -106,6 +106,16 @@ export const labour: readonly RateRow[] = [
     ...PRACTICE,
   },
   {
+    code: 'labour/finding_least',
+    term: 'Least time on one finding: tool there, set, and back',
+    unit: 'min each',
+    low: 3,
+    likely: 6,
+    high: 12,
+    note: 'a small spot takes longer than its area says',
+    ...PRACTICE,
+  },
+  {
     code: 'labour/set_up',
     term: 'Set up on arrival: unload, power, dust, protection',
     unit: 'h per crew',

@@ -105,8 +105,9 @@ describe('sums', () => {
 
   test('machine and hand side by side and the hours of the site make the crew hours', () => {
     const site = one('hours.setUp') + one('hours.moves') + one('hours.tearDown') + one('hours.dailyStart');
-    expect(one('hours.work') + site).toBeCloseTo(one('hours.crew'), 9);
-    expect(sum('hours.machineAll') + sum('hours.handAll')).toBeCloseTo(sum('hours.zone'), 9);
+    expect(one('hours.work') + one('hours.besidesCrew') + site).toBeCloseTo(one('hours.crew'), 9);
+    expect(one('hours.besidesCrew')).toBeCloseTo(sum('hours.besides') / 2, 9);
+    expect(sum('hours.machineAll') + sum('hours.handAll') + sum('hours.besides')).toBeCloseTo(sum('hours.zone'), 9);
     expect(one('hours.work')).toBeGreaterThanOrEqual(Math.max(sum('hours.machineAll'), sum('hours.handAll')) - 1e-9);
     // Nobody works for nothing: paid hours cover the person-hours of every task.
     expect(one('hours.person')).toBeGreaterThanOrEqual(sum('hours.zonePerson'));

@@ -1,0 +1,61 @@
+import { ringArea } from '../geometry/ring.ts';
+import { findingsIn } from './findingLines.ts';
+import { add, divide, largest, multiply, number, term } from './formula.ts';
+import { grouped } from './grouped.ts';
+import { isCutOut } from './holds.ts';
+import type { Formula, Line } from './line.ts';
+import { makeLine } from './makeLine.ts';
+import { findingRowOf } from './rates/findings.ts';
+import type { MethodGroup } from './rates/methodRow.ts';
+import { methodOf } from './rates/methods.ts';
+import { lengthTerms, named } from './runHours.ts';
+import type { Site, ZoneWork } from './site.ts';
+import { allowanceTerm, measured, rateTerm } from './terms.ts';
+
+/**
+ * Ground off in the zone's own passes: there the finding's factor speaks, and no hours stand beside it. The same where
+ * a pass of the zone is itself of the kind that takes the finding away.
+ */
+function isInThePasses(group: MethodGroup, zone: ZoneWork): boolean {
+  return group === 'grind' || zone.prep.passes.some((pass) => methodOf(pass.method)?.group === group);
+}
+
+/**
+ * Hours on findings of a zone by kind, h: area / rate of the method that takes them away, and at least so many minutes a
+ * spot. None for what may not be cut yet, and none for a kind that no method may be planned for.
+ */
+export function findingHours(site: Site, zone: ZoneWork): Line[] {
+  const groups = grouped(findingsIn(site, zone), ({ finding }) => finding.kind);
+  return [...groups].flatMap(([kind, findings]): Line[] => {
+    const method = findingRowOf(kind)?.method ?? null;
+    const row = method === null ? null : methodOf(method);
+    if (!row || isInThePasses(row.group, zone) || (site.noCutting && isCutOut(kind))) return [];
+    const least = site.book.rate(isCutOut(kind) ? 'labour/spall_patch' : 'labour/finding_least');
+    const spots = named(findings.map(({ finding, areaM2 }) => ({ id: finding.id, tag: finding.tag, value: areaM2 })));
+    const shares = findings.map(({ finding, areaM2 }) => Math.min(1, areaM2 / (ringArea(finding.ring) / 1e6)));
+    return [
+      makeLine({
+        code: `hours.finding.${kind}`,
+        trade: 'hours',
+        unit: 'h',
+        zone: zone.prep.zone,
+        records: spots.map(({ id }) => id),
+        formula: add(...spots.map(({ name }) => spotHours(name))),
+        terms: [
+          ...lengthTerms(spots, 'm2'),
+          ...spots.map(({ id, name }, i) => measured(shareName(name), shares[i] ?? 1, 'number', id)),
+          rateTerm('rate', site.book.rate(`methods/${row.id}`)),
+          allowanceTerm('least minutes', least),
+        ],
+      }),
+    ];
+  });
+}
+
+const shareName = (spot: string): string => `${spot}, part of it in the zone`;
+
+/** A spot takes its area at the rate, and at least its least time; of that the part of it that lies in the zone. */
+function spotHours(name: string): Formula {
+  const least = divide(multiply(term('least minutes'), term(shareName(name))), number(60));
+  return largest(divide(term(name), term('rate')), least);
+}
