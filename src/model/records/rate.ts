@@ -14,5 +14,7 @@ export const rateSchema = loose({
   /** R read, R2 second-hand, M from memory, P common practice without source, A arithmetic, own: the user's. */
   provenance: text,
   fromMemory: z.boolean(),
+  /** Edition of the row in the rate book that this one was taken from, or last held against. */
+  edition: z.optional(text),
 });
 export type Rate = z.infer<typeof rateSchema>;

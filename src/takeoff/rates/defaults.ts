@@ -1,6 +1,8 @@
 import type { Cell, RecordId } from '../../model/cell.ts';
 import { cellsFor } from '../../model/doc.ts';
 import { book } from './book.ts';
+import type { RateRow } from './rateRow.ts';
+import { rowEdition } from './rowEdition.ts';
 import { samplePrices, samplePricing, SAMPLE_SOURCE } from './samplePrices.ts';
 
 /**
@@ -8,19 +10,16 @@ import { samplePrices, samplePricing, SAMPLE_SOURCE } from './samplePrices.ts';
  * devices that start the same job write the same records.
  */
 export function defaultRateCells(): Cell[] {
-  return book.flatMap((row) =>
-    cellsFor(rateRecordId(row.code), {
-      code: row.code,
-      term: row.term,
-      unit: row.unit,
-      low: row.low,
-      likely: row.likely,
-      high: row.high,
-      source: row.source,
-      provenance: row.provenance,
-      fromMemory: row.fromMemory,
-    }),
-  );
+  return book.flatMap((row) => cellsFor(rateRecordId(row.code), rateFields(row)));
+}
+
+/** What a rate record of a job holds. */
+export type RateFields = Pick<RateRow, Exclude<keyof RateRow, 'note'>> & { readonly edition: string };
+
+/** A row of the book as a job keeps it, with the edition that it was taken from. */
+export function rateFields(row: RateRow): RateFields {
+  const { code, term, unit, low, likely, high, source, provenance, fromMemory } = row;
+  return { code, term, unit, low, likely, high, source, provenance, fromMemory, edition: rowEdition(row) };
 }
 
 /** Sample prices and the pricing record: all of it money, none of it leaves with the crew. */

@@ -2,7 +2,8 @@ import type { RecordId } from '../../model/cell.ts';
 import { recordsOf, type Doc } from '../../model/doc.ts';
 import type { Pricing } from '../../model/records/pricing.ts';
 import type { Provenance } from '../line.ts';
-import { bookRow } from './book.ts';
+import { book, bookRow } from './book.ts';
+import { machineOfCode, machineRateCode } from './machineRate.ts';
 import type { RateRow } from './rateRow.ts';
 import { samplePrices, samplePricing, SAMPLE_SOURCE, type PriceRow } from './samplePrices.ts';
 
@@ -21,6 +22,10 @@ export interface PricedAmount extends PriceRow {
 export interface RateBook {
   /** Throws for a code that no table has: a mistake in the program, not in a job. */
   rate(code: string): Priced;
+  /** Rate of a method: of this very machine where it has one of its own, else that of the method. */
+  methodRate(method: string, machine: RecordId | null): Priced;
+  /** Every rate of the book as the job has it, then those that its machines have for themselves. */
+  readonly rates: readonly Priced[];
   /** Whole minor units; null when nobody has set a price. */
   price(code: string): PricedAmount | null;
   /** Everything that has a price: the samples or what stands in their place, then what the job has besides. */
@@ -48,14 +53,24 @@ export function rateBook(doc: Doc): RateBook {
     const row = samplePrices.find((each) => each.code === code);
     return row ? { ...row, source: SAMPLE_SOURCE, provenance: 'P', record: null } : null;
   };
+  const held = (code: string): Priced | null => {
+    const own = rates.get(code);
+    return own ? { ...own, provenance: provenanceOf(own.provenance), record: own.id } : null;
+  };
+  const rate = (code: string): Priced => {
+    const own = held(code);
+    if (own) return own;
+    const row = bookRow(code);
+    if (!row) throw new Error(`No rate named ${code}`);
+    return { ...row, record: null };
+  };
   const codes = new Set([...samplePrices.map(({ code }) => code), ...prices.keys()]);
   return {
-    rate(code) {
-      const own = rates.get(code);
-      if (own) return { ...own, provenance: provenanceOf(own.provenance), record: own.id };
-      const row = bookRow(code);
-      if (!row) throw new Error(`No rate named ${code}`);
-      return { ...row, record: null };
+    rate,
+    methodRate: (method, machine) => (machine && held(machineRateCode(machine, method))) ?? rate(`methods/${method}`),
+    get rates() {
+      const ofMachines = [...rates.keys()].filter((code) => machineOfCode(code) !== null);
+      return [...book.map(({ code }) => code), ...ofMachines].map(rate);
     },
     price,
     prices: [...codes].flatMap((code) => price(code) ?? []),
