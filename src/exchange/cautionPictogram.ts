@@ -21,6 +21,8 @@ export const cautionPictogram: Readonly<Record<Caution, PictogramName | null>> =
   shot: 'slips',
   jet: 'jet',
   chemical: 'chemical',
+  acidAndHypochlorite: 'chemical',
+  hypochlorite: 'chemical',
   fire: 'fire',
   fumes: 'chemical',
   slips: 'slips',

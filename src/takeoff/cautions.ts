@@ -3,6 +3,7 @@ import type { ZonePrep } from './prep.ts';
 import type { MethodGroup } from './rates/methodRow.ts';
 import { findingRowOf } from './rates/findings.ts';
 import { methodOf } from './rates/methods.ts';
+import { washOfFinding, washOfMethod } from './washes.ts';
 
 /**
  * What can hurt, by method: codes whose words stand in words/takeoffWords.ts. Sources with each sentence there. Every
@@ -27,6 +28,8 @@ export type Caution =
   | 'shot'
   | 'jet'
   | 'chemical'
+  | 'acidAndHypochlorite'
+  | 'hypochlorite'
   | 'fire'
   | 'fumes'
   | 'slips'
@@ -104,11 +107,28 @@ export function zoneCautions({
       ...(holds.includes('inSlab') ? (['locate'] as const) : []),
       ...(drops ? (['fall'] as const) : []),
       ...(gasAppliance ? (['gas'] as const) : []),
+      ...chemicalCautions(chemicalsOf(prep, findings)),
       ...[...methods, ...findings.flatMap(treatedBy), ...(chases ? ['crack_chase'] : [])].flatMap(cautionsOf),
       ...(fills ? (['resin'] as const) : []),
       'localLaw',
     ]),
   ];
+}
+
+/** What is put on the floor of a zone, by its passes and by what takes its findings away. */
+function chemicalsOf({ passes }: ZonePrep, findings: readonly string[]): ReadonlySet<string> {
+  const washes = [...passes.map(({ method }) => washOfMethod(method)), ...findings.map(washOfFinding)];
+  return new Set(washes.flatMap((wash) => wash?.chemical ?? []));
+}
+
+/**
+ * Chemicals that must not meet: an acid sets chlorine free from hypochlorite, and ammonia makes chloramines of it. Never
+ * in one zone on one day: common practice, no source.
+ */
+export function chemicalCautions(chemicals: ReadonlySet<string>): readonly Caution[] {
+  if (!chemicals.has('hypochlorite')) return [];
+  const acid = chemicals.has('etch') || chemicals.has('etchGel');
+  return acid ? ['acidAndHypochlorite', 'hypochlorite'] : ['hypochlorite'];
 }
 
 /** What is ground off goes with the zone's own passes, whatever machine they have. */

@@ -1,121 +1,151 @@
 import { findingsIn } from './findingLines.ts';
-import { add, divide, multiply, number, sumOf, term, wholeUp } from './formula.ts';
-import type { Line, Term } from './line.ts';
+import { add, divide, fixed, multiply, number, term } from './formula.ts';
+import { uniqueNames } from './grouped.ts';
+import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
+import { cutOutSpots, depthTerm } from './mortarLines.ts';
+import { plainUse, type Use } from './orderLines.ts';
 import { coverings } from './rates/coverings.ts';
-import type { MethodGroup } from './rates/methodRow.ts';
+import { findingRowOf } from './rates/findings.ts';
 import { methodOf } from './rates/methods.ts';
+import { PRACTICE } from './rates/rateRow.ts';
+import { coverTerms, removedCovers } from './removedCovers.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { chosen, lineTerm, measured, rateTerm } from './terms.ts';
+import { isInThePasses } from './toolAreas.ts';
+import { wasteWay, type WasteWay } from './wasteWays.ts';
 
 /** Concrete, kg/m3: 150 lb/ft3 rounded (DENSITY, read second-hand). */
 export const CONCRETE_KG_M3 = 2400;
-/** Old coatings, kg/m3; common practice, no source. */
-const COATING_KG_M3 = { low: 1200, likely: 1450, high: 1700 } as const;
-
-/** Wet methods leave slurry and wash water, no dry dust. */
-const WET: readonly MethodGroup[] = ['wash', 'etch', 'strip', 'waterJet'];
 
 /**
- * Dry waste of a zone: kg = m2 x mm x 2400 / 1000, once over for each pass, over strip and hand areas as well, which
- * come down to the same level; coatings by their own thickness. Loose volume in L by bulk density.
+ * Removal mass of a zone, kg = m2 x mm x 2400 / 1000, and coverings by their own thickness and density. What a vacuum
+ * takes is dust, with its loose volume in L and what it does to filters; what is shovelled is rubble. `grit` is
+ * abrasive that open blasting has spent. Removal, lives, bulk density: common practice, no source.
  */
-export function zoneDust(site: Site, zone: ZoneWork): Line[] {
-  const { prep, measure } = zone;
-  const passes = prep.passes.flatMap((pass, i) => {
-    const row = methodOf(pass.method);
-    return row && !WET.includes(row.group) && row.removalMm[1] > 0 ? [{ pass, row, name: `pass ${i + 1}` }] : [];
-  });
-  const base = { trade: 'dust', zone: prep.zone, records: prep.zone === 'rest' ? [] : [prep.zone] } as const;
-  const coats = coatings(site, zone);
-  if (passes.length === 0 && coats.length === 0) return [];
-  const removal = passes.flatMap(({ pass, row, name }): Term[] => [
-    chosen(`${name}, times over`, pass.times, 'number', pass.record),
-    removalTerm(`${name}, removal`, row.removalMm),
-  ]);
-  const depth = add(...passes.map(({ name }) => multiply(term(`${name}, times over`), term(`${name}, removal`))));
-  const mass = makeLine({
-    ...base,
-    code: 'dustMass',
-    unit: 'kg',
-    formula: add(
-      divide(multiply(term('net floor'), depth, term('concrete')), number(1000)),
-      ...coats.map(({ name }) =>
-        divide(multiply(term(`${name} area`), term(`${name} thickness`), term('coating')), number(1000)),
-      ),
-    ),
-    terms: [
-      measured('net floor', measure.netM2, 'm2', `netFloor|${prep.zone}`),
-      ...removal,
-      concreteTerm(),
-      ...coats.flatMap(({ name, id, areaM2, thicknessMm }) => [
-        measured(`${name} area`, areaM2, 'm2', id),
-        chosen(`${name} thickness`, thicknessMm, 'mm', id),
-      ]),
-      ...(coats.length > 0 ? [coatingTerm()] : []),
-    ],
-  });
+export function zoneDust(
+  site: Site,
+  zone: ZoneWork,
+  grit: readonly Line[],
+): { readonly lines: readonly Line[]; readonly uses: readonly Use[] } {
+  const dust = massOf(site, zone, 'dust', []);
+  const rubble = massOf(site, zone, 'rubble', grit);
+  const uses = [dust, rubble].flatMap((line) => (line ? [plainUse(line)] : []));
+  if (!dust) return { lines: [], uses };
+  const base = { trade: 'dust', zone: zone.prep.zone, records: dust.records } as const;
   const volume = makeLine({
     ...base,
     code: 'dustVolume',
     unit: 'L',
     formula: multiply(divide(term('mass'), term('bulk density')), number(1000)),
-    terms: [lineTerm('mass', mass), rateTerm('bulk density', site.book.rate('consumables/dust_bulk'))],
+    terms: [lineTerm('mass', dust), rateTerm('bulk density', site.book.rate('consumables/dust_bulk'))],
   });
-  return [mass, volume];
+  const filters = makeLine({
+    ...base,
+    code: 'filterWear',
+    unit: 'filters',
+    formula: divide(term('mass'), term('life')),
+    terms: [lineTerm('mass', dust), rateTerm('life', site.book.rate('consumables/filter'))],
+  });
+  return { lines: [volume], uses: [...uses, plainUse(filters)] };
 }
 
-/** Bags of the whole floor, by what a person may lift. */
-export function dustBags(site: Site, masses: readonly Line[]): Line | null {
-  if (masses.length === 0) return null;
-  const terms = masses.map((line) => lineTerm(line.key, line));
+interface Part {
+  readonly formula: Formula;
+  readonly terms: readonly Term[];
+}
+
+function massOf(site: Site, zone: ZoneWork, way: Exclude<WasteWay, 'wet'>, grit: readonly Line[]): Line | null {
+  const { prep } = zone;
+  const concrete = [
+    passMass(zone, way),
+    ...soilMasses(site, zone, way),
+    ...(way === 'rubble' ? holeMasses(site, zone) : []),
+  ];
+  const stone = concrete.filter((part): part is Part => part !== null);
+  const covers = removedCovers(site, zone, way);
+  const spent = grit.map((line) => lineTerm(line.key, line));
+  if (stone.length + covers.length + spent.length === 0) return null;
   return makeLine({
-    code: 'dustBags',
+    code: way === 'dust' ? 'dustMass' : 'rubbleMass',
     trade: 'dust',
-    unit: 'bags',
-    zone: null,
-    records: [],
-    formula: wholeUp(divide(sumOf(terms.map(({ name }) => name)), term('bag'))),
-    terms: [...terms, rateTerm('bag', site.book.rate('consumables/bag_fill'))],
+    unit: 'kg',
+    zone: prep.zone,
+    records: prep.zone === 'rest' ? [] : [prep.zone],
+    formula: add(
+      ...stone.map(({ formula }) => divide(multiply(formula, term('concrete')), number(1000))),
+      ...covers.map(({ mass }) => mass),
+      ...spent.map(({ name }) => term(name)),
+    ),
+    terms: [
+      ...stone.flatMap(({ terms }) => terms),
+      ...(stone.length > 0 ? [concreteTerm()] : []),
+      ...coverTerms(covers),
+      ...spent,
+    ],
+  });
+}
+
+/** Passes take all of the net floor: strip and hand areas come down to the same level. */
+function passMass({ prep, measure }: ZoneWork, way: WasteWay): Part | null {
+  const passes = prep.passes.flatMap((pass, i) => {
+    const row = methodOf(pass.method);
+    return row && wasteWay(row) === way && row.removalMm[1] > 0 ? [{ pass, row, name: `pass ${i + 1}` }] : [];
+  });
+  if (passes.length === 0) return null;
+  const depth = passes.map(({ name }) => multiply(term(`${name}, times over`), term(`${name}, removal`)));
+  return {
+    formula: multiply(term('net floor'), add(...depth)),
+    terms: [
+      measured('net floor', measure.netM2, 'm2', `netFloor|${prep.zone}`),
+      ...passes.flatMap(({ pass, row, name }) => [
+        chosen(`${name}, times over`, pass.times, 'number', pass.record),
+        removalTerm(`${name}, removal`, row.removalMm),
+      ]),
+    ],
+  };
+}
+
+/** Concrete that has to go because of what went into it, by a method that no pass has. Coverings have their own mass. */
+function soilMasses(site: Site, zone: ZoneWork, way: WasteWay): Part[] {
+  const found = findingsIn(site, zone).flatMap(({ finding, areaM2 }) => {
+    const row = methodOf(findingRowOf(finding.kind)?.method ?? '');
+    const covers = coverings.some(({ id }) => id === finding.kind);
+    if (!row || covers || row.id === 'breaker_hand' || isInThePasses(zone, row)) return [];
+    return wasteWay(row) === way && row.removalMm[1] > 0 ? [{ finding, areaM2, row }] : [];
+  });
+  const names = uniqueNames(found.map(({ finding }) => finding.tag));
+  return found.map(({ finding, areaM2, row }, i) => {
+    const name = `${names[i] ?? finding.tag} area`;
+    const removal = `${names[i] ?? finding.tag} removal`;
+    return {
+      formula: multiply(term(name), term(removal)),
+      terms: [
+        measured(name, areaM2, 'm2', finding.id),
+        finding.depthMm === undefined
+          ? removalTerm(removal, row.removalMm)
+          : chosen(removal, finding.depthMm, 'mm', finding.id),
+      ],
+    };
+  });
+}
+
+function holeMasses(site: Site, zone: ZoneWork): Part[] {
+  return cutOutSpots(site, zone).map((hole) => {
+    const depth = depthTerm(site, hole);
+    return {
+      formula: multiply(term(hole.name), term(depth.name)),
+      terms: [measured(hole.name, hole.areaM2, 'm2', hole.id), depth],
+    };
   });
 }
 
 /** Likely is the middle of low and high: 0.3 mm for a planetary grinder. */
 function removalTerm(name: string, [low, high]: readonly [number, number]): Term {
-  return {
-    name,
-    value: { low, likely: (low + high) / 2, high },
-    unit: 'mm',
-    source: 'common practice, no source',
-    provenance: 'P',
-    fromMemory: false,
-    from: null,
-  };
+  return { name, value: { low, likely: (low + high) / 2, high }, unit: 'mm', from: null, ...PRACTICE };
 }
 
 function concreteTerm(): Term {
-  const value = { low: CONCRETE_KG_M3, likely: CONCRETE_KG_M3, high: CONCRETE_KG_M3 };
+  const value = fixed(CONCRETE_KG_M3);
   return { name: 'concrete', value, unit: 'kg/m3', source: 'DENSITY', provenance: 'R2', fromMemory: false, from: null };
-}
-
-function coatingTerm(): Term {
-  return {
-    name: 'coating',
-    value: COATING_KG_M3,
-    unit: 'kg/m3',
-    source: 'common practice, no source',
-    provenance: 'P',
-    fromMemory: false,
-    from: null,
-  };
-}
-
-function coatings(site: Site, zone: ZoneWork) {
-  return findingsIn(site, zone).flatMap(({ finding, areaM2 }) => {
-    const thicknessMm = finding.thicknessMm ?? 0;
-    const covers = coverings.some((row) => row.id === finding.kind);
-    return covers && thicknessMm > 0
-      ? [{ name: finding.tag, id: finding.id, areaM2, thicknessMm: thicknessMm * (finding.layers ?? 1) }]
-      : [];
-  });
 }

@@ -1,11 +1,12 @@
 import { cracksIn, jointsIn } from './crackLines.ts';
-import { chaseSection, isChased, jointSection, openBelow, type SectionMm } from './crackClass.ts';
-import { add, divide, multiply, number, sumOf, term, wholeUp } from './formula.ts';
+import { chaseSection, isChased, isSawnOut, jointSection, openBelow, type SectionMm } from './crackClass.ts';
+import { add, divide, multiply, number, subtract, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
-import { allowanceTerm, chosen, lineTerm, measured, rateTerm } from './terms.ts';
+import { allowanceTerm, chosen, factorTerm, lineTerm, measured } from './terms.ts';
+import { WIDE_MM } from './rates/cracks.ts';
 
 /**
  * Fillers: L = width x depth (mm) x length (m) / 1000, half of that for a V groove; to buy with waste; cartridges by
@@ -29,6 +30,8 @@ interface Run {
   readonly metres: number;
   readonly section: SectionMm;
   readonly below: SectionMm | null;
+  /** Filled with a resin that takes sand. */
+  readonly wide: boolean;
 }
 
 function crackFiller(site: Site, zone: ZoneWork): Line[] {
@@ -38,37 +41,62 @@ function crackFiller(site: Site, zone: ZoneWork): Line[] {
     .map(({ crack, metres }): Run => {
       const below = openBelow(crack);
       const goesOn = below.depth > 0 && below.width > 0;
-      return { id: crack.id, tag: crack.tag, metres, section: chaseSection(crack), below: goesOn ? below : null };
+      const wide = (crack.widthMm ?? 0) > WIDE_MM;
+      return { id: crack.id, tag: crack.tag, metres, section: chaseSection(crack), below: goesOn ? below : null, wide };
     });
   return fillerLines(site, zone, 'crackFiller', 'consumables/filler_waste', runs);
 }
 
 function jointFiller(site: Site, zone: ZoneWork): Line[] {
   const runs = jointsIn(site, zone).flatMap(({ joint, metres }): Run[] => {
-    const section = jointSection(joint);
-    return section ? [{ id: joint.id, tag: joint.tag, metres, section, below: null }] : [];
+    // What cannot be sawn out cannot be filled either.
+    const section = site.noCutting && isSawnOut(joint) ? null : jointSection(joint);
+    return section ? [{ id: joint.id, tag: joint.tag, metres, section, below: null, wide: false }] : [];
   });
   return fillerLines(site, zone, 'jointFiller', 'consumables/joint_waste', runs);
 }
 
 function fillerLines(site: Site, { prep }: ZoneWork, code: string, waste: string, runs: readonly Run[]): Line[] {
   if (runs.length === 0) return [];
-  const names = uniqueNames(runs.map((run) => run.tag));
-  const parts = runs.map((run, i) => partOf(run, names[i] ?? run.tag));
-  const base = { trade: 'material', unit: 'L', zone: prep.zone, records: runs.map(({ id }) => id) } as const;
-  const volume = makeLine({
-    ...base,
-    code,
-    formula: add(...parts.map((part) => part.formula)),
-    terms: parts.flatMap((part) => part.terms),
-  });
+  const base = { trade: 'material', unit: 'L', zone: prep.zone } as const;
+  const filled = (ofCode: string, own: readonly Run[]): Line => {
+    const names = uniqueNames(own.map((run) => run.tag));
+    const parts = own.map((run, i) => partOf(run, names[i] ?? run.tag));
+    return makeLine({
+      ...base,
+      code: ofCode,
+      records: own.map(({ id }) => id),
+      formula: add(...parts.map((part) => part.formula)),
+      terms: parts.flatMap((part) => part.terms),
+    });
+  };
+  const volume = filled(code, runs);
+  const wide = runs.filter((run) => run.wide);
+  const sanded = wide.length > 0 ? filled('sandedFill', wide) : null;
+  const share = factorTerm('sand', site.book.rate('consumables/sand_share'));
+  const sand = multiply(term('sanded'), divide(term('sand'), number(100)));
+  const resin = sanded ? subtract(term('volume'), sand) : term('volume');
   const buy = makeLine({
     ...base,
+    records: volume.records,
     code: `${code}Buy`,
-    formula: multiply(term('volume'), add(number(1), divide(term('waste'), number(100)))),
-    terms: [lineTerm('volume', volume), allowanceTerm('waste', site.book.rate(waste))],
+    formula: multiply(resin, add(number(1), divide(term('waste'), number(100)))),
+    terms: [
+      lineTerm('volume', volume),
+      ...(sanded ? [lineTerm('sanded', sanded), share] : []),
+      allowanceTerm('waste', site.book.rate(waste)),
+    ],
   });
-  return [volume, buy];
+  if (!sanded) return [volume, buy];
+  const sandMass = makeLine({
+    ...base,
+    unit: 'kg',
+    records: sanded.records,
+    code: 'fillSand',
+    formula: multiply(sand, term('loose sand')),
+    terms: [lineTerm('sanded', sanded), share, allowanceTerm('loose sand', site.book.rate('consumables/sand_bulk'))],
+  });
+  return [volume, sanded, buy, sandMass];
 }
 
 function partOf(run: Run, name: string): { readonly formula: Formula; readonly terms: readonly Term[] } {
@@ -89,19 +117,4 @@ function partOf(run: Run, name: string): { readonly formula: Formula; readonly t
       chosen(openDepth, run.below.depth, 'mm', run.id),
     ],
   };
-}
-
-/** Cartridges of the whole floor for one filler; null when there is none to buy. */
-export function cartridges(site: Site, code: string, buys: readonly Line[]): Line | null {
-  if (buys.length === 0) return null;
-  const terms = buys.map((line) => lineTerm(line.key, line));
-  return makeLine({
-    code,
-    trade: 'material',
-    unit: 'cartridges',
-    zone: null,
-    records: buys.flatMap((line) => line.records),
-    formula: wholeUp(divide(multiply(sumOf(terms.map(({ name }) => name)), number(1000)), term('usable volume'))),
-    terms: [...terms, rateTerm('usable volume', site.book.rate('consumables/cartridge'))],
-  });
 }

@@ -5,10 +5,10 @@ import type { Trade } from './line.ts';
 export type OrderGroup = 'tooling' | 'fillers' | 'chemicals' | 'waste';
 
 /**
- * What is carried over what is needed; none where any shop has it. One for each machine: sets of a machine (04 of the
- * trade notes: + 1 spare set per machine). A tenth: other items that have to be waited for. Common practice, no source.
+ * What is carried over what is needed; nothing where any shop has it. One for each machine: sets of a machine. One:
+ * tools that break. A tenth: goods that have to be waited for. Common practice, no source.
  */
-export type Spare = 'none' | 'perMachine' | 'tenth';
+export type Spare = 'none' | 'perMachine' | 'one' | 'tenth';
 
 /** One thing to buy and carry, whatever kinds of it there are (grit, bond, size). */
 export interface OrderedItem {
@@ -71,10 +71,10 @@ const TOOLING: readonly OrderedItem[] = [
   tool('cutterSet', 'cutterWear', 'sets', 'perMachine'),
   tool('millTeeth', 'millWear', 'sets', 'perMachine'),
   tool('scabblerBits', 'bitWear', 'sets', 'perMachine'),
-  tool('cup', 'cupWear', 'wheels', 'tenth'),
-  tool('chaseBlade', 'bladeWear', 'blades', 'tenth'),
-  tool('peenerFlaps', 'flapWear', 'sets', 'tenth'),
-  tool('needleSet', 'needleWear', 'sets', 'tenth'),
+  tool('cup', 'cupWear', 'wheels', 'one'),
+  tool('chaseBlade', 'bladeWear', 'blades', 'one'),
+  tool('peenerFlaps', 'flapWear', 'sets', 'one'),
+  tool('needleSet', 'needleWear', 'sets', 'one'),
   tool('chisel', 'chiselWear', 'chisels', 'none'),
   tool('scraperBlade', 'scraperWear', 'blades', 'none'),
   tool('screen', 'screenWear', 'screens', 'none'),
@@ -135,7 +135,12 @@ const CHEMICALS: readonly OrderedItem[] = [
   }),
   goods('chemicals', { item: 'etch', usedBy: ['concentrate.etch'], ...CAN }),
   goods('chemicals', { item: 'etchGel', usedBy: ['concentrate.etchGel'], ...CAN }),
-  goods('chemicals', { item: 'hypochlorite', usedBy: ['concentrate.hypochlorite'], ...CAN }),
+  goods('chemicals', {
+    item: 'hypochlorite',
+    usedBy: ['concentrate.hypochlorite'],
+    ...CAN,
+    cautions: ['hypochlorite', 'chemical'],
+  }),
   goods('chemicals', {
     item: 'neutraliser',
     usedBy: ['concentrate.neutraliser'],
@@ -164,7 +169,7 @@ const WASTE: readonly OrderedItem[] = [
     priceCode: 'bag',
     ...SACK,
   }),
-  goods('waste', { item: 'rubbleSack', usedBy: ['rubbleMass'], unit: 'kg', pack: 'consumables/sack_fill', ...SACK }),
+  goods('waste', { item: 'rubbleSack', usedBy: ['rubbleMass'], unit: 'kg', pack: 'consumables/bag_fill', ...SACK }),
   goods('waste', {
     item: 'drum',
     usedBy: ['slurry', 'washWater'],
@@ -173,7 +178,7 @@ const WASTE: readonly OrderedItem[] = [
     packUnit: 'drums',
     cautions: ['slips', 'heavy'],
   }),
-  { ...tool('filter', 'filterWear', 'filters', 'tenth'), group: 'waste', trade: 'dust', cautions: ['silica'] },
+  { ...tool('filter', 'filterWear', 'filters', 'one'), group: 'waste', trade: 'dust', cautions: ['silica'] },
 ];
 
 /**

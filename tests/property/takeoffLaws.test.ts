@@ -49,7 +49,7 @@ describe('laws of the takeoff', () => {
             ]),
           );
         const [short, long] = [takeoff(doc(length), FLOOR), takeoff(doc(length + more), FLOOR)];
-        for (const code of ['crackFillerBuy', 'cartridges', 'hours.crackChase', 'hours.crew']) {
+        for (const code of ['crackFillerBuy', 'order.crackFiller', 'hours.crackChase', 'hours.crew']) {
           noMore(totalOf(short, code), totalOf(long, code));
         }
       }),

@@ -1,7 +1,13 @@
+import { coverThickness } from './coverThickness.ts';
+import { findingRates } from './findingRates.ts';
+import { mixes } from './mixes.ts';
+import { packs } from './packs.ts';
 import { PRACTICE, type RateRow } from './rateRow.ts';
+import { texture } from './texture.ts';
+import { toolLives } from './toolLives.ts';
 
-/** Tool lives, fills and losses. Starting values to be replaced by the user's own. */
-export const consumables: readonly RateRow[] = [
+/** Tool lives, fills and losses of consumables.csv. Starting values to be replaced by the user's own. */
+export const livesAndLosses: readonly RateRow[] = [
   {
     code: 'consumables/diamond_set_medium',
     term: 'Metal-bond set, medium concrete',
@@ -220,4 +226,15 @@ export const consumables: readonly RateRow[] = [
     note: 'maker text governs',
     ...PRACTICE,
   },
+];
+
+/** Everything that is used up, packed or mixed, and the texture that takes more topping. */
+export const consumables: readonly RateRow[] = [
+  ...livesAndLosses,
+  ...toolLives,
+  ...packs,
+  ...mixes,
+  ...findingRates,
+  ...coverThickness,
+  ...texture,
 ];

@@ -1,5 +1,16 @@
 import type { Sourced } from './rateRow.ts';
 
+/** What is put on a floor to clean, strip or etch it. */
+export type Chemical =
+  | 'degreaser'
+  | 'cleaner'
+  | 'finishStripper'
+  | 'coatingStripper'
+  | 'etch'
+  | 'etchGel'
+  | 'neutraliser'
+  | 'hypochlorite';
+
 /** Anything on or wrong with the floor: what removes it, and which hold it calls for. */
 export interface FindingRow extends Sourced {
   readonly id: string;
@@ -13,6 +24,8 @@ export interface FindingRow extends Sourced {
   readonly asbestos: 'always' | 'old' | 'no';
   /** Paint and coatings: no dry abrasion until tested for lead, whatever the year. */
   readonly lead: boolean;
+  /** What is put on it; null where nothing is. */
+  readonly chemical: Chemical | null;
   readonly chemicalLM2: number;
   readonly dwellMin: number;
   readonly rinseLM2: number;

@@ -171,9 +171,9 @@ describe('lines of a zone where one machine follows another', () => {
       'diamondWear|zone:1|pass:a|machine:small',
     ]);
     expect(wear.reduce((sum, line) => sum + line.quantity.likely, 0)).toBeCloseTo(whole?.quantity.likely ?? 0, 9);
-    // Less than a set worn on either, so one on each, and a spare one.
-    expect(likely(lines, 'diamondSets|floor')).toBe(3);
-    expect(likely(workLines(siteOf(alone, { 'machine:large': 90 })).lines, 'diamondSets|floor')).toBe(2);
+    // Less than a set worn on either, so one on each, and a spare one for each machine.
+    expect(likely(lines, 'order.diamondSet|floor')).toBe(4);
+    expect(likely(workLines(siteOf(alone, { 'machine:large': 90 })).lines, 'order.diamondSet|floor')).toBe(2);
   });
   test('the strip at the edge is as wide as the last machine asks for', () => {
     const [zone] = SITE.zones;
