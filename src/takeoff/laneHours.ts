@@ -12,7 +12,7 @@ import { isHandMethod, methodOf } from './rates/methods.ts';
 import { rateBook } from './rates/rateBook.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { allowanceTerm, chosen, factorTerm, measured, rateTerm } from './terms.ts';
-import { methodIn, passKey } from './workedFields.ts';
+import { machineIn, methodIn, passKey } from './workedFields.ts';
 
 /*
  * Machine hours a second time, by driving: what the area rate holds as an average is taken apart.
@@ -155,7 +155,7 @@ function driveTerms({ site, work, pass, machine, slowed }: LaneParts): Term[] {
   return [
     chosen(CUT, machine.cutWidthMm / 1000, 'm'),
     factorTerm(USEFUL, site.book.rate(`factors/overlap/${overlap}`)),
-    rateTerm('rate', site.book.rate(`methods/${method}`)),
+    rateTerm('rate', site.book.methodRate(method, machineIn(pass, slowed))),
     ...concreteFactors(site, work, method),
     factorTerm(OPEN_LANE, site.book.rate('factors/open_lane')),
     allowanceTerm(TURN_TIME, site.book.rate('labour/lane_turn')),

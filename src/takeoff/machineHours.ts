@@ -8,7 +8,7 @@ import { obstructionTerm, roomTerm } from './scaleFactors.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { laidInto, slowFindings, type SlowArea } from './slowFindings.ts';
 import { chosen, factorTerm, measured, rateTerm } from './terms.ts';
-import { methodIn, passKey, workedFields, type WorkedField } from './workedFields.ts';
+import { machineIn, methodIn, passKey, workedFields, type WorkedField } from './workedFields.ts';
 
 /** All factors together leave at least so much of a rate; common practice, no source. */
 const LEAST_FACTOR = 0.1;
@@ -40,7 +40,7 @@ function passHours(site: Site, zone: ZoneWork, pass: PlannedPass, index: number,
   const terms: Term[] = [
     measured('field', field.areaM2, 'm2', field.from),
     chosen('times over', pass.times, 'number', pass.record),
-    rateTerm('rate', site.book.rate(`methods/${method}`)),
+    rateTerm('rate', site.book.methodRate(method, machineIn(pass, field))),
     ...slowedBy,
     ...slow.flatMap((each) => each.terms),
     ...(atLeast ? [leastTerm()] : []),

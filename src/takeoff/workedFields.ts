@@ -36,6 +36,11 @@ export function methodIn(pass: PlannedPass, { machine, follows }: WorkedField): 
   return follows ? (machine?.method ?? pass.method) : pass.method;
 }
 
+/** The machine that works a pass there: a rate may be its own. Stand-ins of the book have no record, and so none. */
+export function machineIn(pass: PlannedPass, { machine, follows }: WorkedField): string | null {
+  return (follows ? machine : pass.machine)?.id ?? null;
+}
+
 /** What tells lines of a pass apart: the pass, and behind it the machine that follows. */
 export function passKey(pass: PlannedPass, index: number, { machine, follows }: WorkedField): string {
   const own = pass.record ?? `pass-${index + 1}`;

@@ -1,7 +1,7 @@
 import type { RecordId } from '../../model/cell.ts';
 
 /** Code of a rate that one machine of the fleet has for itself, in a method. */
-export function machineRateCode(machine: RecordId, method: string): string {
+export function machineRateCode(machine: string, method: string): string {
   return `${TABLE}/${machine.slice(machine.indexOf(':') + 1)}/${method}`;
 }
 

@@ -23,7 +23,7 @@ export interface RateBook {
   /** Throws for a code that no table has: a mistake in the program, not in a job. */
   rate(code: string): Priced;
   /** Rate of a method: of this very machine where it has one of its own, else that of the method. */
-  methodRate(method: string, machine: RecordId | null): Priced;
+  methodRate(method: string, machine: string | null): Priced;
   /** Every rate of the book as the job has it, then those that its machines have for themselves. */
   readonly rates: readonly Priced[];
   /** Whole minor units; null when nobody has set a price. */
@@ -67,7 +67,7 @@ export function rateBook(doc: Doc): RateBook {
   const codes = new Set([...samplePrices.map(({ code }) => code), ...prices.keys()]);
   return {
     rate,
-    methodRate: (method, machine) => (machine && held(machineRateCode(machine, method))) ?? rate(`methods/${method}`),
+    methodRate: (method, machine) => (machine ? held(machineRateCode(machine, method)) : null) ?? rate(`methods/${method}`),
     get rates() {
       const ofMachines = [...rates.keys()].filter((code) => machineOfCode(code) !== null);
       return [...book.map(({ code }) => code), ...ofMachines].map(rate);

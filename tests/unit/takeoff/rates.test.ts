@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import type { Json } from '../../../src/model/cell.ts';
 import { applyCells, EMPTY_DOC } from '../../../src/model/doc.ts';
 import { checkRecord } from '../../../src/model/records/all.ts';
 import { partOf } from '../../../src/model/parts.ts';
+import { defaultMachine } from '../../../src/takeoff/fleet.ts';
 import { abrasives } from '../../../src/takeoff/rates/abrasives.ts';
 import { book } from '../../../src/takeoff/rates/book.ts';
 import { conductors } from '../../../src/takeoff/rates/conductors.ts';
@@ -22,7 +24,17 @@ import { systems } from '../../../src/takeoff/rates/systems.ts';
 import { waits } from '../../../src/takeoff/rates/waits.ts';
 import { testCounts } from '../../../src/takeoff/rates/testCounts.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
-import { docOf, FLOOR, jobCells, record, rectangle, slabCells, withCells } from '../../support/jobPlans.ts';
+import {
+  docOf,
+  FLOOR,
+  jobCells,
+  recipeCells,
+  record,
+  rectangle,
+  slabCells,
+  withCells,
+  zoneCells,
+} from '../../support/jobPlans.ts';
 import { richJob } from '../../support/richJob.ts';
 
 const sources = readFileSync(new URL('../../../docs/sources.md', import.meta.url), 'utf8');
@@ -122,4 +134,33 @@ test('prices are samples until they are confirmed, and a tool without a price is
   const confirmed = withCells(doc, defaultMoneyCells(), [['pricing:job', 'confirmedOn', '2030-01-01']]);
   expect(takeoff(confirmed, FLOOR).notices).toEqual([]);
   expect(takeoff(richJob(), FLOOR).notAnOffer).toEqual(['priceMissing']);
+});
+
+test('two machines of one method: each is worked at its own rate, the second opinion by lanes too', () => {
+  const machine = { ...defaultMachine('grinder_small'), name: 'Ours' };
+  const of = { code: 'machine/a/grinder_small', term: 'x', unit: 'm2/h', source: 'own figure', provenance: 'own' };
+  const doc = docOf(
+    jobCells(),
+    slabCells(rectangle(12_000, 8_000)),
+    zoneCells('zone:1', rectangle(12_000, 8_000), { recipe: 'recipe:a' }),
+    record('machine:a', machine as Record<string, Json>),
+    recipeCells('a', { method: 'grinder_small', machine: 'machine:a' }),
+  );
+  const own = record('rate:of-a', { ...of, low: 20, likely: 50, high: 60, fromMemory: false });
+  const rateIn = (plan: typeof doc) =>
+    takeoff(plan, FLOOR)
+      .lines.filter((line) => ['hours.machine', 'hours.lanes'].includes(line.code))
+      .map((line) => line.working.terms.find((term) => term.name === 'rate')?.value.likely);
+  expect(new Set(rateIn(doc))).toEqual(new Set([25]));
+  expect(new Set(rateIn(withCells(doc, own)))).toEqual(new Set([50]));
+  // Of another machine: nothing to do with this one.
+  const other = record('rate:of-b', {
+    ...of,
+    code: 'machine/b/grinder_small',
+    low: 1,
+    likely: 2,
+    high: 3,
+    fromMemory: false,
+  });
+  expect(new Set(rateIn(withCells(doc, other)))).toEqual(new Set([25]));
 });
