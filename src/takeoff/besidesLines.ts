@@ -6,6 +6,7 @@ import { add, sumOf, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
 import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
+import type { ZonePrep } from './prep.ts';
 import { requiredCsp } from './profile.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { chosen, measured } from './terms.ts';
@@ -15,7 +16,7 @@ import { workedFields } from './workedFields.ts';
 type Test = 'csp' | 'rh' | 'pull';
 
 /** Tests that we make in a zone. Nobody asked: the profile is compared where one is asked for. */
-export function testsOf({ prep }: Pick<ZoneWork, 'prep'>): readonly Test[] {
+export function testsOf({ prep }: { readonly prep: Pick<ZonePrep, 'record'> }): readonly Test[] {
   const asked = prep.record?.tests;
   if (asked) return asked;
   return requiredCsp(prep.record) ? ['csp'] : [];

@@ -1,8 +1,8 @@
 import type { Zone } from '../model/records/zone.ts';
 import type { PlannedPass, ZonePrep } from './prep.ts';
 import { abrasiveOf, abrasives, type AbrasiveFit, type AbrasiveRow } from './rates/abrasives.ts';
-import type { MethodGroup } from './rates/methodRow.ts';
-import { methodOf } from './rates/methods.ts';
+import type { MethodGroup, MethodRow } from './rates/methodRow.ts';
+import { isHandMethod, methodOf, methods } from './rates/methods.ts';
 import { systemOf } from './rates/systems.ts';
 
 /** A range of ICRI concrete surface profile. */
@@ -49,6 +49,13 @@ export function profileCheck(prep: ZonePrep): ProfileCheck {
     field: reachOf(required, last?.method ?? null, last?.abrasive ?? null),
     edge: reachOf(required, edge?.edgeMethod ?? null, edge?.edgeAbrasive ?? null),
   };
+}
+
+/** Hand tools that reach a profile at the edge by their own band, those that finish more in an hour first. */
+export function edgeToolsFor(required: CspRange): readonly MethodRow[] {
+  return methods
+    .filter((row) => isHandMethod(row) && row.rate.unit === 'm2/h' && givesProfile(row.id) && meets(required, row.csp))
+    .toSorted((a, b) => b.rate.likely - a.rate.likely);
 }
 
 /** Washing and pads after the grind leave its profile as it is. */

@@ -64,6 +64,8 @@ export const fieldWords = {
   under: 'Floor under it',
   behaviour: 'Behaviour',
   treat: 'Treatment',
+  oldFiller: 'Holds old filler',
+  steelAngle: 'Edged with steel angle',
   upstand: 'Upstand',
   upstandHeight: 'Upstand height',
   upstandTreat: 'What becomes of it',
@@ -107,6 +109,7 @@ export const optionWords = {
   upstandTreat: { keep: 'Keep', remove: 'Remove', prepare: 'Prepare' },
   behaviour: { notJudged: 'Not judged', static: 'Static', working: 'Working', structural: 'Structural' },
   jointKind: { control: 'Control', construction: 'Construction', isolation: 'Isolation' },
+  yesNo: { no: 'No', yes: 'Yes' },
   jointTreat: { carried: 'Carried through', filled: 'Filled, coated over' },
   obstructionKind: {
     column: 'Column',

@@ -2,11 +2,13 @@ import type { ReactElement } from 'react';
 import css from './PrepRight.module.css';
 import { ProfileCheck } from './ProfileCheck.tsx';
 import { RecipeEditor } from './RecipeEditor.tsx';
+import { ZoneBesides } from './ZoneBesides.tsx';
 import { ZoneCautions } from './ZoneCautions.tsx';
 import { ZoneConditions } from './ZoneConditions.tsx';
 import { ZoneHolds } from './ZoneHolds.tsx';
 import { ZoneLanes } from './ZoneLanes.tsx';
 import { ZoneMoney } from './ZoneMoney.tsx';
+import { ZonePhase } from './ZonePhase.tsx';
 import { ZoneSplit } from './ZoneSplit.tsx';
 import { LaidPicker, ZoneSystem } from './ZoneSystem.tsx';
 import { usePickedZone } from './usePickedZone.ts';
@@ -60,6 +62,8 @@ export function PrepRight(): ReactElement {
       </section>
       <RecipeEditor zone={zone} />
       <ProfileCheck zone={zone} />
+      <ZonePhase zone={zone} />
+      <ZoneBesides zone={zone} />
       <ZoneCautions zone={zone} />
     </div>
   );

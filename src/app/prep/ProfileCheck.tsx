@@ -5,8 +5,9 @@ import { abrasiveTerm } from './passName.ts';
 import { useZoneRecipe } from './useZoneRecipe.ts';
 import { cspText } from './zoneNames.ts';
 import type { Held } from '../../model/doc.ts';
-import { profileCheck, type ReachOf } from '../../takeoff/profile.ts';
+import { edgeToolsFor, profileCheck, type ReachOf } from '../../takeoff/profile.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
+import { edgeReaches } from '../../words/prepWords.ts';
 import { reachWords } from '../../words/takeoffWords.ts';
 import { prepText } from '../../words/stageWords.ts';
 
@@ -24,7 +25,11 @@ export function ProfileCheck({ zone }: { readonly zone: Held<'zone'> }): ReactEl
         <ReachLine where={prepText.inField} of={check.field} />
         <ReachLine where={prepText.atEdge} of={check.edge} />
       </dl>
-      {check.edge.reach !== 'ok' && check.edge.reach !== 'mockUp' && <p className={css.note}>{prepText.edgeMust}</p>}
+      {check.edge.reach !== 'ok' && check.edge.reach !== 'mockUp' && (
+        <p className={css.note}>
+          {prepText.edgeMust} {edgeReaches(edgeToolsFor(check.required).map((row) => row.term))}
+        </p>
+      )}
     </section>
   );
 }

@@ -70,7 +70,7 @@ const CrackFields: Fields = ({ value, onSet, inline = false, entry = false }) =>
   </>
 );
 
-const JointFields: Fields = ({ value, onSet, inline = false }) => (
+const JointFields: Fields = ({ value, onSet, inline = false, entry = false }) => (
   <>
     <Answers
       label={fieldWords.kind}
@@ -86,6 +86,22 @@ const JointFields: Fields = ({ value, onSet, inline = false }) => (
       onSet={(treat) => onSet({ treat })}
       inline={inline}
     />
+    {!entry && (
+      <>
+        <Answers
+          label={fieldWords.oldFiller}
+          words={optionWords.yesNo}
+          value={value['oldFiller'] === true ? 'yes' : 'no'}
+          onSet={(answer) => onSet({ oldFiller: answer === 'yes' })}
+        />
+        <Answers
+          label={fieldWords.steelAngle}
+          words={optionWords.yesNo}
+          value={value['steelAngle'] === true ? 'yes' : 'no'}
+          onSet={(answer) => onSet({ steelAngle: answer === 'yes' })}
+        />
+      </>
+    )}
   </>
 );
 
