@@ -5,6 +5,7 @@ import { jobFileFault } from '../words/jobWords.ts';
 import { takeoffCsv } from './csv.ts';
 import { readJobFile } from './jobFile.ts';
 import { takeoffText } from './takeoffText.ts';
+import { workingText } from './workingText.ts';
 
 /** What the command needs of the world outside. */
 export interface CommandIo {
@@ -13,10 +14,11 @@ export interface CommandIo {
   err(text: string): void;
 }
 
-const USAGE = 'npm run takeoff -- FILE.slabtooth [--json | --csv]\n';
+const USAGE = 'npm run takeoff -- FILE.slabtooth [--why | --json | --csv]\n';
 
 /**
- * The takeoff of a saved job without a browser: the same engine as on screen, as a table in text, as JSON or as CSV.
+ * The takeoff of a saved job without a browser: the same engine as on screen, as a table in text, with the
+ * working of every line, as JSON or as CSV.
  * Answers the exit code: 0, or 1 with a sentence that says what is wrong and what to do.
  */
 export async function runTakeoffCommand(argv: readonly string[], io: CommandIo): Promise<number> {
@@ -62,6 +64,7 @@ const currencyOf = (doc: Doc): string => recordsOf(doc, 'job')[0]?.currency ?? '
 
 const FORMATS: ReadonlyMap<string, (doc: Doc) => string> = new Map([
   ['', asText],
+  ['--why', asWorking],
   ['--csv', asCsv],
   ['--json', asJson],
 ]);
@@ -71,6 +74,12 @@ function asText(doc: Doc): string {
   const title = [job?.name ?? 'Job', ...(job?.invented ? ['(invented)'] : [])].join(' ');
   const floors = floorsOf(doc).map(({ floor, of }) => `${floor.name}\n${takeoffText(doc, of, currencyOf(doc))}`);
   return [`${title}\n`, ...floors].join('\n');
+}
+
+function asWorking(doc: Doc): string {
+  return floorsOf(doc)
+    .map(({ floor, of }) => `${floor.name}\n\n${workingText(doc, of)}`)
+    .join('\n');
 }
 
 function asCsv(doc: Doc): string {
