@@ -15,6 +15,8 @@ export const M3_PER_FT3 = 0.028316846592;
 export const L_PER_GAL = 3.785411784;
 export const ML_PER_FL_OZ = 29.5735295625;
 export const KG_PER_LB = 0.45359237;
+/** International mile of 5,280 ft. */
+export const KM_PER_MILE = (MM_PER_FT * 5280) / 1e6;
 export const N_PER_LBF = 4.4482216152605;
 /** 550 ft lbf/s. */
 export const KW_PER_HP = (550 * M_PER_FT * N_PER_LBF) / 1000;

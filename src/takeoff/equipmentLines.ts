@@ -1,13 +1,13 @@
-import { divide, multiply, sumOf, term, wholeUp } from './formula.ts';
+import type { CostSite } from './costLines.ts';
+import { add, divide, largest, multiply, sumOf, term, wholeUp } from './formula.ts';
 import { grouped } from './grouped.ts';
-import type { Line } from './line.ts';
-import { makeLine } from './makeLine.ts';
-import { MONEY, priceTerm } from './moneyLine.ts';
+import type { Formula, Line, Term } from './line.ts';
+import { moneyLine, priceTerm } from './moneyLine.ts';
 import { findingRowOf } from './rates/findings.ts';
 import { isHandMethod, methodOf } from './rates/methods.ts';
 import type { PricedAmount } from './rates/rateBook.ts';
-import type { Site, ZoneWork } from './site.ts';
-import { chosen, lineTerm } from './terms.ts';
+import type { ZoneWork } from './site.ts';
+import { chosen, lineTerm, measured } from './terms.ts';
 import { workedFields } from './workedFields.ts';
 
 /** Which tools are needed, and for how long. */
@@ -21,33 +21,52 @@ export interface ToolHours {
 /**
  * Equipment in minor units: days x number x day rate (common practice, no source). The recipes' machines and hand tools
  * stand on site all days, and a vacuum for each that makes dust; so do machines that follow, if something is left for
- * them. A tool that only takes findings away comes for whole days of its own hours.
+ * them. A tool that only takes findings away comes for whole days of its own hours. What is on hire is paid for its least
+ * days and for its delivery; a generator, where the site has no power, by the day with its fuel.
  */
-export function equipmentLines(site: Site, { days, zones, hours }: ToolHours, missing: Set<string>): Line[] {
+export function equipmentLines(site: CostSite, { days, zones, hours }: ToolHours, missing: Set<string>): Line[] {
   const tools = toolsOf(zones, hours);
   const priced = tools.flatMap((method): Line[] => {
     const price = site.book.price(`day/${method}`);
     if (!price) missing.add(`day/${method}`);
-    return price ? [dayLine(method, machinesOf(method, zones), days, price)] : [];
+    return price ? [dayLine(site, method, machinesOf(method, zones), days, price)] : [];
   });
   const vacuum = site.book.price('day/vacuum');
   const hoses = tools
     .filter((method) => (methodOf(method)?.dust.vacuumM3h ?? 0) > 0)
     .reduce((sum, method) => sum + machinesOf(method, zones), 0);
+  const ofFindings = findingTools(site, hours, tools, missing);
+  const numbers = new Map([
+    ...tools.map((method) => [method, machinesOf(method, zones)] as const),
+    ...ofFindings.map(({ method }) => [method, 1] as const),
+    ...(hoses > 0 ? [['vacuum', hoses] as const] : []),
+  ]);
   return [
     ...priced,
-    ...findingTools(site, hours, tools, missing),
-    ...(vacuum && hoses > 0 ? [dayLine('vacuum', hoses, days, vacuum)] : []),
+    ...ofFindings.map(({ line }) => line),
+    ...(vacuum && hoses > 0 ? [dayLine(site, 'vacuum', hoses, days, vacuum)] : []),
+    ...generator(site, days, missing),
+    ...delivery(site, numbers, missing),
   ];
 }
 
 const OF_FINDING = 'hours.finding.';
 
-function findingTools(site: Site, hours: readonly Line[], standing: readonly string[], missing: Set<string>): Line[] {
+interface FindingTool {
+  readonly method: string;
+  readonly line: Line;
+}
+
+function findingTools(
+  site: CostSite,
+  hours: readonly Line[],
+  standing: readonly string[],
+  missing: Set<string>,
+): FindingTool[] {
   const lines = hours.filter((line) => line.code.startsWith(OF_FINDING));
   const byMethod = grouped(lines, ({ code }) => findingRowOf(code.slice(OF_FINDING.length))?.method ?? '');
   const { hoursADay } = site.book.pricing;
-  return [...byMethod].flatMap(([method, own]): Line[] => {
+  return [...byMethod].flatMap(([method, own]): FindingTool[] => {
     if (standing.includes(method)) return [];
     const price = site.book.price(`day/${method}`);
     if (!price) {
@@ -56,27 +75,85 @@ function findingTools(site: Site, hours: readonly Line[], standing: readonly str
     }
     const terms = own.map((line) => lineTerm(line.key, line));
     const days = wholeUp(divide(sumOf(terms.map(({ name }) => name)), term('hours a day')));
-    return [
-      makeLine({
-        ...MONEY,
-        code: 'money.equipment',
-        of: method,
-        records: own.flatMap((line) => line.records),
-        formula: multiply(days, term('day rate')),
-        terms: [...terms, chosen('hours a day', hoursADay, 'h', site.book.pricingRecord), priceTerm('day rate', price)],
-      }),
-    ];
+    const hire = leastHire(site, method, days);
+    const line = moneyLine({
+      code: 'money.equipment',
+      of: method,
+      records: own.flatMap((each) => each.records),
+      formula: multiply(hire.formula, term('day rate')),
+      terms: [
+        ...terms,
+        chosen('hours a day', hoursADay, 'h', site.book.pricingRecord),
+        ...hire.terms,
+        priceTerm('day rate', price),
+      ],
+    });
+    return [{ method, line }];
   });
 }
 
-function dayLine(of: string, count: number, days: Line, price: PricedAmount): Line {
-  return makeLine({
-    ...MONEY,
+function dayLine(site: CostSite, of: string, count: number, days: Line, price: PricedAmount): Line {
+  const hire = leastHire(site, of, term('days'));
+  return moneyLine({
     code: 'money.equipment',
     of,
-    formula: multiply(term('days'), term('number'), term('day rate')),
-    terms: [lineTerm('days', days), chosen('number', count, 'number'), priceTerm('day rate', price)],
+    formula: multiply(hire.formula, term('number'), term('day rate')),
+    terms: [lineTerm('days', days), ...hire.terms, chosen('number', count, 'number'), priceTerm('day rate', price)],
   });
+}
+
+function isHired({ book }: CostSite, method: string): boolean {
+  return book.pricing.hired?.includes(method) ?? false;
+}
+
+/** Nobody hires a machine out for an hour: what is ours is paid by its days alone. */
+function leastHire(
+  site: CostSite,
+  method: string,
+  days: Formula,
+): { readonly formula: Formula; readonly terms: readonly Term[] } {
+  const least = site.book.pricing.leastHireDays ?? 0;
+  if (!isHired(site, method) || least === 0) return { formula: days, terms: [] };
+  return {
+    formula: largest(days, term('least days of hire')),
+    terms: [chosen('least days of hire', least, 'days', site.book.pricingRecord)],
+  };
+}
+
+/** There and back, once, for each machine on hire. */
+function delivery(site: CostSite, numbers: ReadonlyMap<string, number>, missing: Set<string>): Line[] {
+  const hired = [...numbers].filter(([method]) => isHired(site, method));
+  if (hired.length === 0) return [];
+  const price = site.book.price('delivery');
+  if (!price) {
+    missing.add('delivery');
+    return [];
+  }
+  const count = hired.reduce((sum, [, number]) => sum + number, 0);
+  return [
+    moneyLine({
+      code: 'money.delivery',
+      formula: multiply(term('machines on hire'), term('price')),
+      terms: [measured('machines on hire', count, 'number'), priceTerm('price', price)],
+    }),
+  ];
+}
+
+/** Power of our own. It stands outside: engines make carbon monoxide. */
+function generator(site: CostSite, days: Line, missing: Set<string>): Line[] {
+  if (site.book.pricing.power !== 'generator') return [];
+  const rate = site.book.price('day/generator');
+  const fuel = site.book.price('fuel');
+  if (!rate) missing.add('day/generator');
+  if (!fuel) missing.add('fuel');
+  if (!rate || !fuel) return [];
+  return [
+    moneyLine({
+      code: 'money.power',
+      formula: multiply(term('days'), add(term('day rate'), term('fuel'))),
+      terms: [lineTerm('days', days), priceTerm('day rate', rate), priceTerm('fuel', fuel)],
+    }),
+  ];
 }
 
 /** Machines of one method on site: one, or as many as there are apart where one of them follows another. */

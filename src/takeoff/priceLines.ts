@@ -1,58 +1,108 @@
-import { leftOver } from './costLines.ts';
-import { divide, fixed, multiply, number, round, subtract, sumOf, term } from './formula.ts';
+import { divide, fixed, largest, multiply, number, round, subtract, sumOf, term } from './formula.ts';
+import { GOODS } from './goodsLines.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
-import { MONEY } from './moneyLine.ts';
+import { MONEY, moneyLine, priceTerm } from './moneyLine.ts';
 import type { RateBook } from './rates/rateBook.ts';
+import { taxedPrice } from './taxedPrice.ts';
 import { chosen, lineTerm } from './terms.ts';
 
 /**
- * From direct cost to price, in minor units: contingency by certainty on direct, overhead on both, cost, and
- * price = cost / (1 - margin). A margin is not a markup. Rounded once, at the price.
+ * From direct cost to price, in whole minor units: contingency by certainty on direct, overhead on both or by the crew
+ * day, cost, and cost / (1 - margin), no less than the least charge. A margin is not a markup; both are shown. Then tax,
+ * and last the customer's unit (common practice, no source).
+ *
+ *   direct + contingency + overhead = cost;  cost + margin = price;  price + tax = price with tax
+ *
+ * `days` are those of the crew on site; without them overhead is the percentage.
  */
-export function priceLines(book: RateBook, direct: readonly Line[]): Line[] {
-  const { pricing, pricingRecord } = book;
-  const set = (name: string, value: number): Term => chosen(name, value, '%', pricingRecord);
+export function priceLines(book: RateBook, direct: readonly Line[], days: Line | null): Line[] {
+  const { pricing } = book;
+  const percent = (name: string, value: number): Term => chosen(name, value, '%', book.pricingRecord);
   const terms = direct.map((line) => lineTerm(line.key, line));
-  const sum = money('money.direct', sumOf(terms.map(({ name }) => name)), terms);
-  const contingency = money('money.contingency', percentOf('direct', 'contingency'), [
-    lineTerm('direct', sum),
-    set('contingency', pricing.contingencyPct[pricing.certainty]),
-  ]);
-  const overhead = money(
-    'money.overhead',
-    multiply(sumOf(['direct', 'contingency']), divide(term('overhead'), number(100))),
-    [lineTerm('direct', sum), lineTerm('contingency', contingency), set('overhead', pricing.overheadPct)],
+  const sum = moneyLine({ code: 'money.direct', formula: sumOf(terms.map(({ name }) => name)), terms });
+  const contingency = moneyLine({
+    code: 'money.contingency',
+    formula: percentOf('direct', 'contingency'),
+    terms: [lineTerm('direct', sum), percent('contingency', pricing.contingencyPct[pricing.certainty])],
+  });
+  const overhead = overheadLine(book, sum, contingency, days);
+  const cost = moneyLine({
+    code: 'money.cost',
+    formula: sumOf(['direct', 'contingency', 'overhead']),
+    terms: [lineTerm('direct', sum), lineTerm('contingency', contingency), lineTerm('overhead', overhead)],
+  });
+  const least = book.price('leastCharge');
+  const beforeTax = divide(term('cost'), subtract(number(1), divide(term('margin'), number(100))));
+  const asked = {
+    formula: least && least.amount > 0 ? largest(beforeTax, term('least charge')) : beforeTax,
+    terms: [
+      lineTerm('cost', cost),
+      percent('margin', pricing.marginPct),
+      ...(least && least.amount > 0 ? [priceTerm('least charge', least)] : []),
+    ],
+  };
+  const { price, after } = taxedPrice(
+    book,
+    asked,
+    direct.filter(({ code }) => isMaterial(code)),
   );
-  const cost = money('money.cost', sumOf(['direct', 'contingency', 'overhead']), [
-    lineTerm('direct', sum),
-    lineTerm('contingency', contingency),
-    lineTerm('overhead', overhead),
-  ]);
-  const price = money(
-    'money.price',
-    round(divide(term('cost'), subtract(number(1), divide(term('margin'), number(100))))),
-    [lineTerm('cost', cost), set('margin', pricing.marginPct)],
-  );
-  return [sum, contingency, overhead, cost, leftOver(price, cost), price, ...taxLines(book, price)];
+  return [sum, contingency, overhead, cost, marginLine(price, cost), markupLine(price, cost), price, ...after];
 }
 
-function taxLines({ pricing, pricingRecord }: RateBook, price: Line): Line[] {
-  if (!pricing.taxPct) return [];
-  const tax = money('money.tax', round(percentOf('price', 'tax')), [
-    lineTerm('price', price),
-    chosen('tax', pricing.taxPct, '%', pricingRecord),
-  ]);
-  const terms = [lineTerm('price', price), lineTerm('tax', tax)];
-  return [tax, money('money.priceWithTax', sumOf(['price', 'tax']), terms)];
+/** Goods that go into the job or are used up by it: what a tax on materials is on. */
+function isMaterial(code: string): boolean {
+  return code.startsWith(GOODS) || code === 'money.mockUp' || code === 'money.masking';
+}
+
+function overheadLine(book: RateBook, direct: Line, contingency: Line, days: Line | null): Line {
+  const { pricing } = book;
+  const byDay = book.price('overheadDay');
+  if (pricing.overheadBy === 'crewDay' && byDay && days) {
+    return moneyLine({
+      code: 'money.overhead',
+      formula: multiply(term('days on site'), term('overhead by the day')),
+      terms: [lineTerm('days on site', days), priceTerm('overhead by the day', byDay)],
+    });
+  }
+  return moneyLine({
+    code: 'money.overhead',
+    formula: multiply(sumOf(['direct', 'contingency']), divide(term('overhead'), number(100))),
+    terms: [
+      lineTerm('direct', direct),
+      lineTerm('contingency', contingency),
+      chosen('overhead', pricing.overheadPct, '%', book.pricingRecord),
+    ],
+  });
+}
+
+/** What is left over: the price less its cost. */
+function marginLine(price: Line, cost: Line): Line {
+  return moneyLine({
+    code: 'money.margin',
+    formula: subtract(term('price'), term('cost')),
+    terms: [lineTerm('price', price), lineTerm('cost', cost)],
+  });
+}
+
+/** The same margin told on the cost, %: what people who think in markups look for. The likely case alone. */
+function markupLine(price: Line, cost: Line): Line {
+  const likely = (name: string, line: Line): Term => ({
+    ...lineTerm(name, line),
+    value: fixed(line.quantity.likely),
+    source: 'arithmetic',
+  });
+  return makeLine({
+    ...MONEY,
+    code: 'money.markup',
+    unit: '%',
+    formula: divide(multiply(subtract(term('price'), term('cost')), number(100)), largest(term('cost'), number(1))),
+    terms: [likely('price', price), likely('cost', cost)],
+  });
 }
 
 function percentOf(of: string, percent: string): Formula {
   return multiply(term(of), divide(term(percent), number(100)));
-}
-
-function money(code: string, formula: Formula, terms: readonly Term[]): Line {
-  return makeLine({ ...MONEY, code, formula, terms });
 }
 
 /**

@@ -32,9 +32,10 @@ export function workLines(site: Site): WorkLines {
     days: onSite.days,
     hours: hours.flatMap((each) => each.lines),
     material,
+    quantities: [...site.quantities.values()],
     zones: free,
   });
-  const priced = priceLines(site.book, direct.lines);
+  const priced = priceLines(site.book, direct.lines, onSite.days);
   const price = priced.find((line) => line.code === 'money.price');
   return {
     lines: [

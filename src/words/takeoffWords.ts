@@ -1,3 +1,4 @@
+import { moneyTitleOf } from './moneyWords.ts';
 import { orderTitleOf } from './orderWords.ts';
 
 /** What the takeoff says: titles of its lines, faults, holds, reasons, cautions. English; codes come from src/takeoff. */
@@ -113,22 +114,6 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   shotLoss: 'Shot lost',
   dustMass: 'Dust',
   dustVolume: 'Dust, loose',
-  'money.labour': 'Labour',
-  'money.equipment': 'Equipment',
-  'money.diamonds': 'Diamonds',
-  'money.cups': 'Cup wheels',
-  'money.filler': 'Fillers',
-  'money.bags': 'Dust bags',
-  'money.shot': 'Shot',
-  'money.direct': 'Direct cost',
-  'money.contingency': 'Contingency',
-  'money.overhead': 'Overhead',
-  'money.cost': 'Cost',
-  'money.margin': 'Margin',
-  'money.price': 'Price',
-  'money.priceShare': 'Price, share of the zone',
-  'money.tax': 'Tax',
-  'money.priceWithTax': 'Price with tax',
 };
 
 const BEHAVIOUR: Readonly<Record<string, string>> = {
@@ -155,7 +140,7 @@ const JOINT: Readonly<Record<string, string>> = {
 
 /** Title of a line by its code. `findingName` gives the words of a kind of finding. */
 export function lineTitleOf(code: string, findingName: (kind: string) => string): string {
-  const title = LINE_TITLES[code] ?? orderTitleOf(code);
+  const title = LINE_TITLES[code] ?? orderTitleOf(code) ?? moneyTitleOf(code);
   if (title) return title;
   const [group, first = '', second = ''] = code.split('.');
   if (group === 'crack') return `Cracks, ${BEHAVIOUR[first] ?? first}, ${WIDTH[second] ?? second}`;

@@ -1,4 +1,5 @@
 import type { Pricing } from '../../model/records/pricing.ts';
+import { sampleGoods } from './sampleGoods.ts';
 
 /**
  * Invented wages and prices to start with, each marked "set yours". They are nobody's prices: a price says
@@ -31,14 +32,30 @@ export const samplePrices: readonly PriceRow[] = [
   { code: 'day/low_pressure_wash', term: 'Pressure washer', unit: 'per day', amount: 8000 },
   { code: 'day/buffer_strip_pad', term: 'Buffer', unit: 'per day', amount: 5500 },
   { code: 'day/acid_etch', term: 'Etching kit', unit: 'per day', amount: 4000 },
-  { code: 'filler', term: 'Crack and joint filler', unit: 'per cartridge of 600 mL', amount: 2400 },
-  { code: 'diamondSet', term: 'Diamond set', unit: 'per set', amount: 18000 },
-  { code: 'cup', term: 'Cup wheel', unit: 'per wheel', amount: 6500 },
-  { code: 'shot', term: 'Shot', unit: 'per kg', amount: 250 },
-  { code: 'bag', term: 'Dust bag', unit: 'per bag', amount: 600 },
+  { code: 'day/generator', term: 'Generator', unit: 'per day', amount: 11000 },
+  { code: 'fuel', term: 'Fuel of the generator', unit: 'per day', amount: 4000 },
+  { code: 'delivery', term: 'Delivery and return of a machine on hire', unit: 'per machine', amount: 6000 },
+  ...sampleGoods,
+  { code: 'haul', term: 'Waste haul', unit: 'per trip', amount: 8000 },
+  { code: 'tipFee', term: 'Tip fee, plain concrete dust and rubble', unit: 'per t', amount: 12000 },
+  { code: 'drumDisposal', term: 'Slurry taken away', unit: 'per drum', amount: 9000 },
+  { code: 'wasteTest', term: 'Laboratory test of waste', unit: 'per test', amount: 9000 },
+  { code: 'distance', term: 'Driving', unit: 'per km', amount: 70 },
+  { code: 'lodging', term: 'Lodging and meals', unit: 'per person-night', amount: 11000 },
+  { code: 'mobilisation', term: 'Mobilisation', unit: 'first visit', amount: 15000 },
+  { code: 'remobilisation', term: 'Re-mobilisation', unit: 'per further visit', amount: 15000 },
+  { code: 'test/rh', term: 'RH probe, sleeve and reading', unit: 'per probe', amount: 4500 },
+  { code: 'test/pull', term: 'Pull-off dolly and glue', unit: 'per test', amount: 1500 },
+  { code: 'mockUp', term: 'Mock-up, material', unit: 'per m2', amount: 1500 },
+  { code: 'masking', term: 'Masking of walls and openings', unit: 'per m', amount: 150 },
+  { code: 'overheadDay', term: 'Overhead by the day', unit: 'per crew-day', amount: 12000 },
+  { code: 'leastCharge', term: 'Least charge for a job', unit: 'price before tax, 0: none', amount: 0 },
 ];
 
-/** Overhead on direct cost and contingency; margin of the price, not on the cost. Invented, "set yours". */
+/**
+ * Overhead on direct cost and contingency; margin of the price, not on the cost. Invented, "set yours". A job that has a
+ * pricing record of its own without one of the newer fields does not pay for it: an old price stays what it was.
+ */
 export const samplePricing: Pricing = {
   overheadPct: 12,
   marginPct: 25,
@@ -48,4 +65,20 @@ export const samplePricing: Pricing = {
   minimumCrewDays: 0.5,
   crew: 2,
   hoursADay: 8,
+  billablePct: 100,
+  nightPremiumPct: 15,
+  overheadBy: 'percent',
+  taxPct: 0,
+  taxOn: 'none',
+  roundUpTo: 100,
+  hired: ['grinder_ride', 'grinder_large', 'shot_medium', 'shot_small', 'scrape_ride', 'scrape_walk'],
+  leastHireDays: 1,
+  power: 'site',
+  stay: 'daily',
+  travelHours: 1,
+  travelKm: 40,
+  vehicles: 1,
+  returnVisits: 0,
+  haulTrips: 1,
+  wasteTests: 0,
 };

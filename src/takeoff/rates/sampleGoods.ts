@@ -1,0 +1,45 @@
+import type { PriceRow } from './samplePrices.ts';
+
+/**
+ * Invented prices of tooling and goods to start with, each marked "set yours"; nobody's prices. Whole minor units. Every
+ * item of the list to buy and carry (`ORDERED`) that costs something has one.
+ */
+export const sampleGoods: readonly PriceRow[] = [
+  { code: 'filler', term: 'Crack and joint filler', unit: 'per cartridge of 600 mL', amount: 2400 },
+  { code: 'diamondSet', term: 'Diamond set', unit: 'per set', amount: 18000 },
+  { code: 'pcdSet', term: 'Polycrystalline set', unit: 'per set', amount: 42000 },
+  { code: 'resinSet', term: 'Resin-bond set', unit: 'per set', amount: 9000 },
+  { code: 'bushSet', term: 'Bush-hammer rollers', unit: 'per set', amount: 36000 },
+  { code: 'cutterSet', term: 'Scarifier cutters', unit: 'per set', amount: 22000 },
+  { code: 'millTeeth', term: 'Milling teeth', unit: 'per set', amount: 60000 },
+  { code: 'scabblerBits', term: 'Scabbler bits', unit: 'per set', amount: 48000 },
+  { code: 'cup', term: 'Cup wheel', unit: 'per wheel', amount: 6500 },
+  { code: 'chaseBlade', term: 'Chase blade', unit: 'per blade', amount: 8000 },
+  { code: 'peenerFlaps', term: 'Peening flaps', unit: 'per set', amount: 7000 },
+  { code: 'needleSet', term: 'Needles of a scaler', unit: 'per set', amount: 1500 },
+  { code: 'chisel', term: 'Chisel', unit: 'each', amount: 2000 },
+  { code: 'scraperBlade', term: 'Scraper blade', unit: 'per blade', amount: 900 },
+  { code: 'screen', term: 'Sanding screen', unit: 'per screen', amount: 700 },
+  { code: 'sandpaper', term: 'Sandpaper disc', unit: 'per disc', amount: 500 },
+  { code: 'stripPad', term: 'Stripping pad', unit: 'per pad', amount: 1200 },
+  { code: 'shot', term: 'Shot', unit: 'per kg', amount: 250 },
+  { code: 'blastGrit', term: 'Blasting abrasive', unit: 'per bag', amount: 1100 },
+  { code: 'sealant', term: 'Sealant for moving joints', unit: 'per cartridge of 600 mL', amount: 1800 },
+  { code: 'mixer', term: 'Static mixer', unit: 'each', amount: 150 },
+  { code: 'backerRod', term: 'Backer rod', unit: 'per roll', amount: 2500 },
+  { code: 'fillSand', term: 'Dry sand', unit: 'per bag', amount: 800 },
+  { code: 'repairMortar', term: 'Repair mortar', unit: 'per bag', amount: 3200 },
+  { code: 'jointTape', term: 'Joint tape', unit: 'per roll', amount: 900 },
+  { code: 'degreaser', term: 'Degreaser', unit: 'per can', amount: 3000 },
+  { code: 'cleaner', term: 'Cleaner', unit: 'per can', amount: 2500 },
+  { code: 'finishStripper', term: 'Floor finish stripper', unit: 'per can', amount: 3200 },
+  { code: 'coatingStripper', term: 'Coating stripper', unit: 'per can', amount: 9500 },
+  { code: 'etch', term: 'Etching solution', unit: 'per can', amount: 3400 },
+  { code: 'etchGel', term: 'Etching gel', unit: 'per can', amount: 4800 },
+  { code: 'hypochlorite', term: 'Hypochlorite cleaner', unit: 'per can', amount: 1600 },
+  { code: 'neutraliser', term: 'Neutraliser', unit: 'per pack', amount: 1400 },
+  { code: 'bag', term: 'Dust bag', unit: 'per bag', amount: 600 },
+  { code: 'rubbleSack', term: 'Rubble sack', unit: 'per bag', amount: 200 },
+  { code: 'drum', term: 'Drum for slurry', unit: 'per drum', amount: 4500 },
+  { code: 'filter', term: 'Vacuum filter', unit: 'per filter', amount: 14000 },
+];
