@@ -8,12 +8,12 @@ const FORMULA = /^[=+\-@\t\r]/;
 
 /**
  * Cells as CSV text (RFC 4180, lines end with CR LF). Text that begins like a formula gets an apostrophe before it, so
- * that opening the file runs nothing.
+ * that opening the file runs nothing. With a tab between them, spreadsheets take them from the clipboard.
  */
-export function csvText(rows: readonly (readonly (string | number | null)[])[]): string {
+export function csvText(rows: readonly (readonly (string | number | null)[])[], delimiter: ',' | '\t' = ','): string {
   return Papa.unparse(
     rows.map((row) => row.map((cell) => (typeof cell === 'string' && FORMULA.test(cell) ? `'${cell}` : (cell ?? '')))),
-    { newline: '\r\n' },
+    { newline: '\r\n', delimiter },
   );
 }
 

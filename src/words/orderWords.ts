@@ -31,6 +31,8 @@ const USE_TITLES: Readonly<Record<string, string>> = {
   water: 'Water on site',
   washWater: 'Wash water to pick up',
   slurry: 'Slurry to pick up',
+  'washWater + slurry': 'Slurry and wash water to pick up',
+  'slurry + washWater': 'Slurry and wash water to pick up',
   rubbleMass: 'Scrapings and rubble',
   filterWear: 'Vacuum filters used up',
   glueWait: 'Glued discs wait before use',
@@ -121,6 +123,11 @@ export function orderTitleOf(code: string): string | null {
   }
 }
 
+/** A unit that is counted, beside its number: 1 bag, 2 bags. */
+export function countedUnit(count: number, unit: string): string {
+  return count === 1 && unit.length > 2 ? unit.replace(/s$/, '') : unit;
+}
+
 export const orderGroupWords = {
   tooling: 'Tooling',
   fillers: 'Fillers',
@@ -135,7 +142,13 @@ export const orderText = {
   used: 'Used',
   carry: 'To carry',
   left: 'Left over',
-  nothing: 'Nothing to buy or carry: no zone is free to be worked.',
+  nothing: 'Nothing to buy or carry.',
+  nothingHeld: 'Nothing to buy or carry: every zone is held until its result is recorded.',
+  heldToo: 'A hold stands on this floor: what is held orders nothing.',
+  file: 'to buy and carry',
+  zone: 'Zone',
+  film: 'Film alone',
+  texture: 'Extra for the texture',
   copy: 'Copy the list',
   save: 'Save the list',
   copied: 'The list is on the clipboard: paste it into a spreadsheet.',
@@ -144,7 +157,6 @@ export const orderText = {
   toppingNote:
     'Not ours to buy. The extra is on top of the film only if the thickness is asked for over the peaks. Texture depths are estimates: a sand patch (ASTM E965) says more.',
   thinFilm: 'The film is under three times the texture depth: the profile may show through.',
-  glue: (wait: string): string => `Glued discs wait ${wait} before they are used; what the maker says comes first.`,
   shelf: 'Common practice, no source, unless Why says otherwise. Safety data sheets come before this list.',
 } as const;
 

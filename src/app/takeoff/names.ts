@@ -10,8 +10,10 @@ import type { Units } from '../../model/units.ts';
 import type { Line, Term } from '../../takeoff/line.ts';
 import type { TableRow } from '../../takeoff/lineTable.ts';
 import { standInMethod } from '../../takeoff/prep.ts';
+import { abrasiveOf } from '../../takeoff/rates/abrasives.ts';
 import { findingRowOf } from '../../takeoff/rates/findings.ts';
 import { methodOf } from '../../takeoff/rates/methods.ts';
+import { kindWords } from '../../words/orderWords.ts';
 import { takeoffText, whyText } from '../../words/whyWords.ts';
 
 /** What people call the lines, rows, zones and terms of one floor's takeoff. */
@@ -65,7 +67,8 @@ export function namesIn(doc: Doc, floor: RecordId | null, units: Units): Names {
 function nameOf(part: string, doc: Doc): string {
   const standIn = standInMethod(part);
   if (standIn !== null) return methodOf(standIn)?.term ?? standIn;
-  if (!isRecordId(part)) return methodOf(part)?.term ?? findingRowOf(part)?.term ?? part;
+  if (!isRecordId(part))
+    return methodOf(part)?.term ?? findingRowOf(part)?.term ?? abrasiveOf(part)?.term ?? kindWords[part] ?? part;
   const pass = recordOf(doc, 'pass', part);
   if (pass) return passText(doc, pass);
   const { name, tag } = (doc.get(part) ?? {}) as { readonly name?: string; readonly tag?: string };

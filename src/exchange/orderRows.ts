@@ -1,0 +1,106 @@
+import type { Doc } from '../model/doc.ts';
+import type { Line, Range } from '../takeoff/line.ts';
+import { orderTable, toppingRows, type OrderKind, type OrderRow } from '../takeoff/orderTable.ts';
+import type { Takeoff } from '../takeoff/port.ts';
+import { abrasiveOf } from '../takeoff/rates/abrasives.ts';
+import { methodOf } from '../takeoff/rates/methods.ts';
+import { tagOf, zoneLabel } from '../takeoff/tagOf.ts';
+import { itemWords, kindWords, orderGroupWords, orderText, orderTitleOf } from '../words/orderWords.ts';
+import { csvText } from './csv.ts';
+import { REST } from './takeoffRows.ts';
+
+type Cell = string | number | null;
+
+const HEAD: readonly Cell[] = [
+  'Group',
+  'Item',
+  'Kind',
+  'Used, low',
+  'Used, likely',
+  'Used, high',
+  'Unit',
+  'To carry, low',
+  'To carry, likely',
+  'To carry, high',
+  'Packs',
+  'Left over',
+  'Unit',
+];
+
+/** The list to buy and carry of one floor as rows of cells, the head first; metric, as files are. */
+export function orderRows(doc: Doc, takeoff: Takeoff): readonly (readonly Cell[])[] {
+  const items = orderTable(takeoff).flatMap(({ group, rows }) =>
+    rows.flatMap((row) => [
+      itemCells(orderGroupWords[group], row),
+      ...row.kinds.map((kind) => kindCells(doc, orderGroupWords[group], row, kind)),
+    ]),
+  );
+  return [HEAD, ...items, ...toppingCells(doc, takeoff)];
+}
+
+/** The list as CSV text, for a file. */
+export function orderCsv(doc: Doc, takeoff: Takeoff): string {
+  return csvText(orderRows(doc, takeoff));
+}
+
+/** The list with tabs between its cells, as spreadsheets take it from the clipboard. */
+export function orderTabbed(doc: Doc, takeoff: Takeoff): string {
+  return csvText(orderRows(doc, takeoff), '\t');
+}
+
+function itemCells(group: string, { item, used, order, left }: OrderRow): Cell[] {
+  return [
+    group,
+    itemWords[item.item] ?? item.item,
+    null,
+    ...rangeCells(summed(used)),
+    item.unit,
+    ...rangeCells(order.quantity),
+    item.packUnit,
+    tidy(left.quantity.likely),
+    item.unit,
+  ];
+}
+
+function kindCells(doc: Doc, group: string, { item }: OrderRow, { kind, used, packs }: OrderKind): Cell[] {
+  const name = itemWords[item.item] ?? item.item;
+  const uses = rangeCells(summed(used));
+  const carried = rangeCells(packs.quantity);
+  return [group, name, kindText(doc, kind), ...uses, item.unit, ...carried, item.packUnit, null, null];
+}
+
+function toppingCells(doc: Doc, takeoff: Takeoff): Cell[][] {
+  return toppingRows(takeoff).flatMap(({ zone, film, texture }) =>
+    [film, texture].flatMap((line): Cell[][] => {
+      if (!line) return [];
+      const where = zoneLabel(doc, takeoff.floor, zone) ?? REST;
+      const name = orderTitleOf(line.code) ?? line.code;
+      return [
+        [orderText.topping, name, where, ...rangeCells(line.quantity), line.unit, null, null, null, null, null, null],
+      ];
+    }),
+  );
+}
+
+/** What an item is used up by all zones together. */
+export function summed(lines: readonly Line[]): Range {
+  const sum = (which: keyof Range): number => lines.reduce((total, line) => total + line.quantity[which], 0);
+  return { low: sum('low'), likely: sum('likely'), high: sum('high') };
+}
+
+/** A kind in words: the machine it sits on, its grit, bond or size. */
+export function kindText(doc: Doc, kind: string): string {
+  return kind
+    .split('|')
+    .map((part) => abrasiveOf(part)?.term ?? kindWords[part] ?? methodOf(part)?.term ?? tagOf(doc, part))
+    .join(', ');
+}
+
+function rangeCells({ low, likely, high }: Range): Cell[] {
+  return [tidy(low), tidy(likely), tidy(high)];
+}
+
+/** Four decimals are more than any of these numbers knows. */
+function tidy(value: number): number {
+  return Math.round(value * 1e4) / 1e4;
+}
