@@ -9,7 +9,8 @@ export function lumpLines({ book }: CostSite): Line[] {
   const costs = book.pricing.otherCosts ?? [];
   return costs.flatMap(({ name, amountMinor }, i) => {
     if (amountMinor === 0) return [];
-    const title = name.trim() === '' ? 'amount' : name;
+    // A bar would make it read as the key of a line.
+    const title = name.trim() === '' ? 'amount' : name.replaceAll('|', '/');
     return [
       moneyLine({
         code: 'money.other',

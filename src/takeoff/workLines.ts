@@ -1,7 +1,6 @@
-import { directLines } from './costLines.ts';
 import type { Line } from './line.ts';
 import { materialOf } from './materials.ts';
-import { priceLines, priceShares } from './priceLines.ts';
+import { pricedWork } from './pricedWork.ts';
 import type { Site } from './site.ts';
 import { siteHours } from './siteHours.ts';
 import { zoneWorkHours } from './zoneWorkHours.ts';
@@ -27,28 +26,17 @@ export function workLines(site: Site): WorkLines {
   );
   const work = [...hours.flatMap((each) => each.lines), ...onSite.lines, ...material];
   if (site.book.currency === null) return { lines: work, missingPrices: [] };
-  const direct = directLines(site, {
-    crewHours: onSite.crewHours,
-    days: onSite.days,
-    hours: hours.flatMap((each) => each.lines),
-    material,
-    quantities: [...site.quantities.values()],
-    zones: free,
-  });
-  const priced = priceLines(site.book, direct.lines, onSite.days);
-  const price = priced.find((line) => line.code === 'money.price');
-  return {
-    lines: [
-      ...work,
-      ...direct.lines,
-      ...priced,
-      ...(price
-        ? priceShares(
-            price,
-            hours.map((each) => each.person),
-          )
-        : []),
-    ],
-    missingPrices: direct.missing,
-  };
+  const priced = pricedWork(
+    site,
+    {
+      crewHours: onSite.crewHours,
+      days: onSite.days,
+      hours: hours.flatMap((each) => each.lines),
+      material,
+      quantities: [...site.quantities.values()],
+      zones: free,
+    },
+    hours.map((each) => each.person),
+  );
+  return { lines: [...work, ...priced.lines], missingPrices: priced.missingPrices };
 }
