@@ -38,7 +38,6 @@ function edgeOfPass(site: Site, zone: ZoneWork, pass: PlannedPass, index: number
   const times = chosen('edge passes', pass.edgeTimes, 'number', pass.record);
   const strip = measured('strip', measure.stripM2, 'm2', `strip|${prep.zone}`);
   const [slow = []] = laidInto(site, slowFindings(site, zone), (finding) => finding.stripM2, [measure.stripM2]);
-  const slowTerms = slow.flatMap((each) => each.terms);
   if (row.group !== 'handGrind') {
     // Peening, needles and other tools have a rate by area: the strip is theirs.
     const area = add(term('strip'), ...slow.map((each) => each.extra));
@@ -47,28 +46,36 @@ function edgeOfPass(site: Site, zone: ZoneWork, pass: PlannedPass, index: number
         ...base,
         code: 'hours.edge',
         formula: divide(multiply(area, term('edge passes')), term('rate')),
-        terms: [strip, ...slowTerms, times, rateTerm('rate', site.book.rate(`methods/${row.id}`))],
+        terms: [
+          strip,
+          ...slow.flatMap((each) => each.terms),
+          times,
+          rateTerm('rate', site.book.rate(`methods/${row.id}`)),
+        ],
       }),
     ];
   }
   const cup = row.cutWidthMm ?? 125;
   const kinds = EDGE_KINDS.map((kind) => edgeOfKind(site, zone, kind, cup));
-  const slower =
-    slow.length === 0 ? [] : [add(number(1), divide(add(...slow.map((each) => each.extra)), term('strip')))];
+  // A patch in the strip is so many metres of it: its area / the width of the strip along walls.
+  const inMetres = stripWidth(zone, 'wall', []).value.likely > 0 ? slow : [];
+  const slower = inMetres.map((each) =>
+    sideBySide(divide(multiply(each.extra, number(1000)), term('wall strip')), 'wall'),
+  );
   const widths = [exact('cup', cup, 'mm'), factorTerm('useful width', site.book.rate('factors/overlap/grinder'))];
   return [
     makeLine({
       ...base,
       code: 'hours.edge',
       formula: divide(
-        multiply(add(...kinds.map((kind) => kind.formula)), term('edge passes'), ...slower),
+        multiply(add(...kinds.map((kind) => kind.formula), ...slower), term('edge passes')),
         term('rate'),
       ),
       terms: [
         ...kinds.flatMap((kind) => kind.terms),
         ...widths,
         times,
-        ...(slow.length > 0 ? [strip, ...slowTerms] : []),
+        ...inMetres.flatMap((each) => each.terms),
         rateTerm('rate', site.book.rate('labour/edge_hand')),
       ],
     }),

@@ -19,7 +19,8 @@ export function stepsIn(site: Site, zone: ZoneWork): readonly Held<'steps'>[] {
 }
 
 function zoneOf(site: Site, flight: Held<'steps'>): ZoneWork | null {
-  const inside = site.zones.find(({ measure }) => measure.solids.includes(flight.id));
+  const onSlab = (site.measure.deductedM2[flight.id] ?? 0) > 0;
+  const inside = onSlab ? site.zones.find(({ measure }) => measure.solids.includes(flight.id)) : undefined;
   if (inside) return inside;
   const middle = middleOf(flight.ring);
   const [nearest] = site.zones
