@@ -20,11 +20,12 @@ const NOT_USED: Readonly<Record<string, string>> = {
   'factors/finding/elastomer': 'a rubbery coating is scarified off before: nothing of it is left to slow a pass',
 };
 
-/** Lines by the row they take: every rate of the job is a record, and a term names the record it was read from. */
+/** Lines of hours by the row they take: every rate of the job is a record, and a term names the record it was read from. */
 function usesIn(docs: readonly Doc[]): ReadonlyMap<string, ReadonlySet<string>> {
   const uses = new Map<string, Set<string>>();
   for (const doc of docs) {
-    for (const line of takeoff(withCells(doc, defaultRateCells()), FLOOR).lines) {
+    const { lines } = takeoff(withCells(doc, defaultRateCells()), FLOOR);
+    for (const line of lines.filter(({ trade }) => trade === 'hours')) {
       for (const { from } of line.working.terms) {
         if (!from?.startsWith('rate:')) continue;
         const codes = uses.get(from) ?? new Set<string>();
@@ -76,7 +77,7 @@ const LABOUR: Readonly<Record<string, readonly string[]>> = {
 
 describe('every row of labour, factors and waits is taken by a line of hours, or says why not', () => {
   test.each(labour.filter(({ code }) => !(code in NOT_USED)).map(({ code }) => code))('%s', (code) => {
-    const taken = [...(uses.get(rateRecordId(code)) ?? [])].filter((each) => !each.startsWith('money.'));
+    const taken = [...(uses.get(rateRecordId(code)) ?? [])];
     expect(taken.toSorted()).toEqual(LABOUR[code.slice('labour/'.length)]);
   });
 
