@@ -1,7 +1,8 @@
 import Papa from 'papaparse';
 import type { Doc } from '../model/doc.ts';
 import type { Takeoff } from '../takeoff/port.ts';
-import { takeoffRows, type RowCell } from './takeoffRows.ts';
+import type { Shown } from './takeoffRows.ts';
+import { takeoffSheet } from './takeoffSheet.ts';
 
 /** Text that a spreadsheet would take for a formula. Numbers of our own never begin so: they are written as numbers. */
 const FORMULA = /^[=+\-@\t\r]/;
@@ -18,24 +19,6 @@ export function csvText(rows: readonly (readonly (string | number | null)[])[], 
 }
 
 /** The takeoff of one floor as CSV: work in rows; low, likely and high of each zone and of the whole floor in columns. */
-export function takeoffCsv(doc: Doc, takeoff: Takeoff, currency: string): string {
-  const { zones, rows } = takeoffRows(doc, takeoff, currency);
-  const columns = [...zones, 'Total'].flatMap((zone) => CASES.map((which) => `${zone}, ${which}`));
-  return csvText([
-    ['Trade', 'Work', 'Unit', ...columns],
-    ...rows.map((row) => [row.trade, row.work, row.unit, ...[...row.cells, row.total].flatMap(cellsOf)]),
-  ]);
-}
-
-const CASES = ['low', 'likely', 'high'] as const;
-
-function cellsOf(cell: RowCell | null): (string | number | null)[] {
-  if (!cell) return [null, null, null];
-  if (cell.held !== null) return ['held', 'held', 'held'];
-  return CASES.map((which) => tidy(cell[which]));
-}
-
-/** Four decimals are more than any of these numbers knows. */
-function tidy(value: number): number {
-  return Math.round(value * 1e4) / 1e4;
+export function takeoffCsv(doc: Doc, takeoff: Takeoff, currency: string, shown: Shown = {}): string {
+  return csvText(takeoffSheet(doc, takeoff, currency, shown));
 }

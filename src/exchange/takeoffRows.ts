@@ -1,14 +1,15 @@
-import type { Doc } from '../model/doc.ts';
-import type { HoldKind } from '../takeoff/line.ts';
-import { lineTable, type TableCell, type TableRow } from '../takeoff/lineTable.ts';
-import type { Takeoff } from '../takeoff/port.ts';
-import { findingRowOf } from '../takeoff/rates/findings.ts';
-import { methodOf } from '../takeoff/rates/methods.ts';
-import { tagOf, zoneLabel } from '../takeoff/tagOf.ts';
+import { rowName } from './lineNames.ts';
+import { sheetUnit } from './sheetUnit.ts';
+import { recordsOf, type Doc } from '../model/doc.ts';
 import { minorDigits } from '../model/money.ts';
-import { lineTitleOf, tradeWords } from '../words/takeoffWords.ts';
+import type { Units } from '../model/units.ts';
+import type { HoldKind, Range } from '../takeoff/line.ts';
+import { lineTable, type LineTable, type TableCell } from '../takeoff/lineTable.ts';
+import type { Takeoff } from '../takeoff/port.ts';
+import { zoneLabel } from '../takeoff/tagOf.ts';
+import { tradeWords } from '../words/takeoffWords.ts';
 
-/** One row of the takeoff in words and plain metric numbers; money in main units. */
+/** One row of the takeoff in words and plain numbers in the units of the job; money in main units. */
 export interface TakeoffRow {
   readonly trade: string;
   readonly work: string;
@@ -18,29 +19,37 @@ export interface TakeoffRow {
 }
 
 /** Low, likely and high, or the hold that stands there instead. */
-export type RowCell =
-  | { readonly held: null; readonly low: number; readonly likely: number; readonly high: number }
-  | { readonly held: HoldKind };
+export type RowCell = { readonly held: HoldKind } | ({ readonly held: null } & Range);
 
 export interface TakeoffRows {
   readonly zones: readonly string[];
   readonly rows: readonly TakeoffRow[];
 }
 
+/** What is shown: a table that may be sorted, and the units of the screen. */
+export interface Shown {
+  readonly table?: LineTable;
+  readonly units?: Units;
+}
+
 export const REST = 'Rest of the slab';
 
-/** The takeoff as rows for files and the command line: the same table as on screen. */
-export function takeoffRows(doc: Doc, takeoff: Takeoff, currency: string): TakeoffRows {
-  const table = lineTable(takeoff);
-  const scale = 10 ** minorDigits(currency);
+/** The units that a job is measured in. */
+export function unitsOf(doc: Doc): Units {
+  return recordsOf(doc, 'job')[0]?.units ?? 'metric';
+}
+
+/** The takeoff as rows for files and the command line: the same table as on screen, in the units of the job. */
+export function takeoffRows(doc: Doc, takeoff: Takeoff, currency: string, shown: Shown = {}): TakeoffRows {
+  const { table = lineTable(takeoff), units = unitsOf(doc) } = shown;
   const rows = table.groups.flatMap(({ trade, rows: ofTrade }) =>
     ofTrade.map((row): TakeoffRow => {
-      const money = row.unit === 'minor';
-      const cell = (of: TableCell | null | undefined): RowCell | null => rowCell(of, money ? scale : 1);
+      const { unit, worth } = rowUnit(row.unit, currency, units);
+      const cell = (of: TableCell | null | undefined): RowCell | null => rowCell(of, worth);
       return {
         trade: tradeWords[trade],
-        work: workOf(doc, row),
-        unit: money ? currency : row.unit,
+        work: rowName(doc, row, units),
+        unit,
         cells: table.zones.map(({ id }) => cell(row.cells.get(id))),
         total: cell(row.total),
       };
@@ -49,20 +58,14 @@ export function takeoffRows(doc: Doc, takeoff: Takeoff, currency: string): Takeo
   return { zones: table.zones.map(({ id }) => zoneLabel(doc, takeoff.floor, id) ?? REST), rows };
 }
 
-function workOf(doc: Doc, row: TableRow): string {
-  const title = lineTitleOf(row.code, (kind) => findingRowOf(kind)?.term ?? kind);
-  const of = row.key.split('|')[1];
-  return of ? `${title}, ${thingOf(doc, of)}` : title;
+/** The unit of a row on a sheet; money in main units of its currency. */
+export function rowUnit(unit: string, currency: string, units: Units): { unit: string; worth: number } {
+  return unit === 'minor' ? { unit: currency, worth: 10 ** minorDigits(currency) } : sheetUnit(unit, units);
 }
 
-/** A record's number, a tool's name, or what stands there (T1, vacuum). */
-function thingOf(doc: Doc, of: string): string {
-  return methodOf(of)?.term.toLowerCase() ?? tagOf(doc, of);
-}
-
-function rowCell(cell: TableCell | null | undefined, scale: number): RowCell | null {
+export function rowCell(cell: TableCell | null | undefined, worth: number): RowCell | null {
   if (!cell) return null;
   if (!cell.quantity) return cell.held ? { held: cell.held } : null;
   const { low, likely, high } = cell.quantity;
-  return { held: null, low: low / scale, likely: likely / scale, high: high / scale };
+  return { held: null, low: low / worth, likely: likely / worth, high: high / worth };
 }

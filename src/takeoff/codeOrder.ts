@@ -78,6 +78,7 @@ const ORDER: readonly string[] = [
   'hours.mockUp',
   'hours.tests',
   'hours.probes',
+  'hours.timeOfWork',
   'hours.machineAll',
   'hours.handAll',
   'hours.besides',

@@ -1,5 +1,6 @@
 import { moneyTitleOf } from './moneyWords.ts';
 import { orderTitleOf } from './orderWords.ts';
+import { costTitleOf } from './workWords.ts';
 
 /** What the takeoff says: titles of its lines, faults, holds, reasons, cautions. English; codes come from src/takeoff. */
 
@@ -86,6 +87,7 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   'hours.machineAll': 'Machine hours',
   'hours.handAll': 'Hand hours',
   'hours.besides': 'Before and after the floor',
+  'hours.timeOfWork': 'More for the time of work',
   'hours.zone': 'Hours of the zone',
   'hours.zonePerson': 'Person-hours of the zone',
   'hours.work': 'Machine and hand side by side',
@@ -140,7 +142,7 @@ const JOINT: Readonly<Record<string, string>> = {
 
 /** Title of a line by its code. `findingName` gives the words of a kind of finding. */
 export function lineTitleOf(code: string, findingName: (kind: string) => string): string {
-  const title = LINE_TITLES[code] ?? orderTitleOf(code) ?? moneyTitleOf(code);
+  const title = LINE_TITLES[code] ?? orderTitleOf(code) ?? moneyTitleOf(code) ?? costTitleOf(code);
   if (title) return title;
   const [group, first = '', second = ''] = code.split('.');
   if (group === 'crack') return `Cracks, ${BEHAVIOUR[first] ?? first}, ${WIDTH[second] ?? second}`;

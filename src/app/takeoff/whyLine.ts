@@ -1,4 +1,5 @@
 import { ALL_EDGE, allEdgeLine } from './allEdgeLine.ts';
+import { costKindOf } from '../../takeoff/costKinds.ts';
 import { sumOf } from '../../takeoff/formula.ts';
 import type { Line } from '../../takeoff/line.ts';
 import { makeLine } from '../../takeoff/makeLine.ts';
@@ -33,9 +34,12 @@ export function whyLine(takeoff: Takeoff, key: string): Line | null {
   return { ...sum, key };
 }
 
-/** One code, or what several have in common: `crack.static.wide` and `crack.working.wide` are `crack`. */
+/** One code, or what several have in common: `crack.static.wide` and `crack.working.wide` are `crack`; of money the kind of cost. */
 function codeOf(lines: readonly Line[]): string {
   const codes = [...new Set(lines.map(({ code }) => code))];
+  const costs = new Set(codes.map(costKindOf));
+  if (codes.length > 1 && costs.size === 1 && lines.every(({ trade }) => trade === 'money'))
+    return `cost.${[...costs].join('')}`;
   const groups = new Set(codes.map((code) => code.split('.')[0] ?? code));
   if (codes.length > 1 && groups.size === 1) return [...groups].join('');
   return codes.join(PLUS);

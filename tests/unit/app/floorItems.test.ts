@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { floorItems } from '../../../src/app/survey/floorItems.ts';
 import { litOf } from '../../../src/app/survey/litOf.ts';
 import { sillFigure, type Sums } from '../../../src/app/survey/sillItems.ts';
-import { codeWords } from '../../../src/app/takeoff/codeWords.ts';
+import { codeWords } from '../../../src/exchange/codeWords.ts';
 import { whyKey, whyLine } from '../../../src/app/takeoff/whyLine.ts';
 import { figureText } from '../../../src/model/showNumber.ts';
 import { totalOf } from '../../support/totalOf.ts';

@@ -1,5 +1,5 @@
-import { findingRowOf } from '../../takeoff/rates/findings.ts';
-import { lineTitleOf } from '../../words/takeoffWords.ts';
+import { findingRowOf } from '../takeoff/rates/findings.ts';
+import { lineTitleOf } from '../words/takeoffWords.ts';
 
 /** Title of a line by its code, findings by their kind. */
 export function codeWords(code: string): string {
