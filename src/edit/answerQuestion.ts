@@ -2,7 +2,7 @@ import type { RecordId } from '../model/cell.ts';
 import { recordOf } from '../model/doc.ts';
 import type { Command } from './command.ts';
 
-const QUESTIONS = ['builtBefore1981', 'coatingOrTile', 'inSlab', 'gasAppliance'] as const;
+export const QUESTIONS = ['builtBefore1981', 'coatingOrTile', 'inSlab', 'gasAppliance'] as const;
 
 export type AnswerQuestionArgs = {
   readonly job: RecordId;

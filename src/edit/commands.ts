@@ -15,6 +15,7 @@ import { drawSlab } from './drawSlab.ts';
 import { drawSteps } from './drawSteps.ts';
 import { drawWall } from './drawWall.ts';
 import { drawZone } from './drawZone.ts';
+import { issueEstimate } from './issueEstimate.ts';
 import { moveCorner } from './moveCorner.ts';
 import { moveEdge } from './moveEdge.ts';
 import { moveFollower } from './moveFollower.ts';
@@ -61,6 +62,7 @@ export const commands: Readonly<Record<string, Command<Json>>> = {
   drawSteps,
   drawWall,
   drawZone,
+  issueEstimate,
   moveCorner,
   moveEdge,
   moveFollower,

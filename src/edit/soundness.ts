@@ -15,6 +15,8 @@ import { openingsFault, openingsOf } from './wallOpenings.ts';
  * there before does not stand in the way of a change: it may be the one that mends it.
  */
 export function faultOfChange(doc: Doc, cells: readonly Cell[], passesLocks: boolean): string | null {
+  // What was issued is on somebody's desk: it stays as it is, whatever command asks.
+  if (cells.some(([id]) => typeOf(id) === 'estimate' && doc.has(id))) return 'issuedStays';
   const locked = passesLocks ? null : lockFault(doc, cells);
   if (locked) return locked;
   const next = laidOver(doc, cells);

@@ -23,6 +23,10 @@ export interface CostSite {
 
 export interface CostInputs extends ToolHours {
   readonly crewHours: Line;
+  /** Hours of the floor as a whole: set-up, moves, tear-down. Floors of one job share some of them. */
+  readonly onSite: readonly Line[];
+  /** Person-hours of zones that are worked at night. */
+  readonly atNight: readonly Line[];
   /** Lines of material, dust and orders, zones and floor. */
   readonly material: readonly Line[];
   /** Quantities off the plan: tests, mock-up, masked walls. */

@@ -33,16 +33,14 @@ function labour({ book }: CostSite, { crewHours }: CostInputs): Line | null {
 }
 
 /** On the person-hours of zones that are worked at night; set-up and travel are not counted as night. */
-function nightPremium({ book }: CostSite, { hours, zones }: CostInputs): Line | null {
+function nightPremium({ book }: CostSite, { atNight }: CostInputs): Line | null {
   const percent = book.pricing.nightPremiumPct ?? 0;
-  const atNight = zones.filter(({ prep }) => prep.record?.time === 'night').map(({ prep }) => prep.zone);
-  const lines = hours.filter((line) => line.code === 'hours.zonePerson' && line.zone && atNight.includes(line.zone));
   const wage = wageOf(book);
-  if (percent === 0 || lines.length === 0 || !wage) return null;
-  const terms = lines.map((line) => lineTerm(line.key, line));
+  if (percent === 0 || atNight.length === 0 || !wage) return null;
+  const terms = atNight.map((line) => lineTerm(line.key, line));
   return moneyLine({
     code: 'money.night',
-    records: lines.flatMap((line) => line.records),
+    records: atNight.flatMap((line) => line.records),
     formula: multiply(sumOf(terms.map(({ name }) => name)), wage.formula, divide(term('night premium'), number(100))),
     terms: [...terms, ...wage.terms, chosen('night premium', percent, '%', book.pricingRecord)],
   });

@@ -25,7 +25,7 @@ import { spotLines } from './spotLines.ts';
 import { stepsLines } from './stepsLines.ts';
 import { NOTHING_M2, totalsOf, type Totals } from './totals.ts';
 import { upstandLines } from './upstandLines.ts';
-import { workLines } from './workLines.ts';
+import { workLines, type ToPrice } from './workLines.ts';
 
 /**
  * Everything that one floor takes: quantities off the plan, and for what no hold forbids hours, material, dust and
@@ -33,23 +33,36 @@ import { workLines } from './workLines.ts';
  * only for what changed. Never throws for what people draw; faults say what is wrong.
  */
 export function takeoff(doc: Doc, floor: string, memory?: MeasureMemory): Takeoff {
+  return floorTakeoff(doc, floor, memory).takeoff;
+}
+
+/** The takeoff of a floor with what its price is made from, which does not go over to the page. */
+export interface FloorTakeoff {
+  readonly takeoff: Takeoff;
+  readonly toPrice: ToPrice | null;
+}
+
+export function floorTakeoff(doc: Doc, floor: string, memory?: MeasureMemory): FloorTakeoff {
   const blocked = whyBlocked(doc, floor);
-  if (blocked) return emptyTakeoff(doc, floor, blocked);
+  if (blocked) return { takeoff: emptyTakeoff(doc, floor, blocked), toPrice: null };
   const measuredSite = siteOf(doc, floor, memory);
   const quantities = quantityLines(measuredSite);
   const site: Site = { ...measuredSite, quantities: new Map(quantities.map((line) => [line.key, line])) };
   const work = workLines(site);
   const preps = site.zones.map((zone) => zone.prep);
   return {
-    floor,
-    measure: site.measure,
-    lines: inPhases(doc, floor, preps, [...quantities, ...work.lines]),
-    holds: site.holds,
-    faults: faultsOf(site),
-    notAnOffer: notAnOffer(doc, site.holds, work.missingPrices),
-    missingPrices: work.missingPrices,
-    notices: noticesOf(doc, site.book),
-    blocked: null,
+    takeoff: {
+      floor,
+      measure: site.measure,
+      lines: inPhases(doc, floor, preps, [...quantities, ...work.lines]),
+      holds: site.holds,
+      faults: faultsOf(site),
+      notAnOffer: notAnOffer(doc, site.holds, work.missingPrices),
+      missingPrices: work.missingPrices,
+      notices: noticesOf(doc, site.book),
+      blocked: null,
+    },
+    toPrice: work.toPrice,
   };
 }
 

@@ -123,7 +123,7 @@ function timesMinutes({ book }: Site, line: LineMaker, code: string, count: Term
 }
 
 /** Every day but the first loses its start; never more than half of it, or no number of days would do. */
-function workedADay(): Formula {
+export function workedADay(): Formula {
   return largest(subtract(term('hours a day'), term('start and close')), divide(term('hours a day'), number(2)));
 }
 

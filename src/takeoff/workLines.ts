@@ -1,3 +1,4 @@
+import type { CostInputs } from './costLines.ts';
 import type { Line } from './line.ts';
 import { materialOf } from './materials.ts';
 import { pricedWork } from './pricedWork.ts';
@@ -9,6 +10,14 @@ import { zoneWorkHours } from './zoneWorkHours.ts';
 export interface WorkLines {
   readonly lines: readonly Line[];
   readonly missingPrices: readonly string[];
+  /** What the price is made from, to price several floors as one; null where there is no price. */
+  readonly toPrice: ToPrice | null;
+}
+
+export interface ToPrice {
+  readonly inputs: CostInputs;
+  /** Person-hours of each zone. */
+  readonly zoneTotals: readonly Line[];
 }
 
 /**
@@ -17,7 +26,7 @@ export interface WorkLines {
  */
 export function workLines(site: Site): WorkLines {
   const free = site.zones.filter((zone) => zone.held === null);
-  if (free.length === 0) return { lines: [], missingPrices: [] };
+  if (free.length === 0) return { lines: [], missingPrices: [], toPrice: null };
   const hours = free.map((zone) => zoneWorkHours(site, zone));
   const onSite = siteHours(site, hours);
   const material = materialOf(
@@ -25,18 +34,18 @@ export function workLines(site: Site): WorkLines {
     hours.flatMap((each) => each.lines),
   );
   const work = [...hours.flatMap((each) => each.lines), ...onSite.lines, ...material];
-  if (site.book.currency === null) return { lines: work, missingPrices: [] };
-  const priced = pricedWork(
-    site,
-    {
-      crewHours: onSite.crewHours,
-      days: onSite.days,
-      hours: hours.flatMap((each) => each.lines),
-      material,
-      quantities: [...site.quantities.values()],
-      zones: free,
-    },
-    hours.map((each) => each.person),
-  );
-  return { lines: [...work, ...priced.lines], missingPrices: priced.missingPrices };
+  if (site.book.currency === null) return { lines: work, missingPrices: [], toPrice: null };
+  const inputs: CostInputs = {
+    crewHours: onSite.crewHours,
+    days: onSite.days,
+    onSite: onSite.lines,
+    atNight: hours.filter((_, i) => free[i]?.prep.record?.time === 'night').map((each) => each.person),
+    hours: hours.flatMap((each) => each.lines),
+    material,
+    quantities: [...site.quantities.values()],
+    zones: free,
+  };
+  const zoneTotals = hours.map((each) => each.person);
+  const priced = pricedWork(site, inputs, zoneTotals);
+  return { lines: [...work, ...priced.lines], missingPrices: priced.missingPrices, toPrice: { inputs, zoneTotals } };
 }

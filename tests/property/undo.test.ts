@@ -47,6 +47,9 @@ const start = planWith(
       followedBy: ['machine:b', 'machine:c'],
     }),
     call('newFloor', { id: 'floor:b', name: 'Upper' }),
+    ...['builtBefore1981', 'coatingOrTile', 'inSlab', 'gasAppliance'].map((question) =>
+      call('answerQuestion', { job: 'job:one', question, answer: 'no' }),
+    ),
     call('drawCrack', {
       id: 'crack:gone',
       floor: FLOOR,
@@ -169,6 +172,16 @@ const args: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   }),
   drawWall: fc.record({ ...on, id: fresh('wall'), path: points, thicknessMm: length }),
   drawZone: fc.record({ ...on, id: fresh('zone'), ring: points }),
+  issueEstimate: fc.record({
+    id: fresh('estimate'),
+    on: fc.constant('2030-01-01'),
+    open: fc.constantFrom([], ['hold.lead']),
+    frozen: fc.record({
+      lines: fc.constantFrom([], [{ key: 'money.price|floor' }]),
+      rates: fc.constant([]),
+      totalMinor: fc.constantFrom(100, 0.5),
+    }),
+  }),
   moveCorner: fc.record({ id: item, corner: index, to: point }),
   moveEdge: fc.record({ id: item, edge: index, byMm: length }),
   moveFollower: fc.record({ ...cascadeArgs, before: fc.option(cascadeArgs.machine) }),
