@@ -64,9 +64,11 @@ function itemCells(group: string, { item, used, order, left }: OrderRow): Cell[]
 
 function kindCells(doc: Doc, group: string, { item }: OrderRow, { kind, used, packs }: OrderKind): Cell[] {
   const name = itemWords[item.item] ?? item.item;
+  const { text, on } = kindText(doc, kind);
+  const words = on === null ? text : `${text}, ${on}`;
   const uses = rangeCells(summed(used));
   const carried = rangeCells(packs.quantity);
-  return [group, name, kindText(doc, kind), ...uses, item.unit, ...carried, item.packUnit, null, null];
+  return [group, name, words, ...uses, item.unit, ...carried, item.packUnit, null, null];
 }
 
 function toppingCells(doc: Doc, takeoff: Takeoff): Cell[][] {
@@ -88,12 +90,13 @@ export function summed(lines: readonly Line[]): Range {
   return { low: sum('low'), likely: sum('likely'), high: sum('high') };
 }
 
-/** A kind in words: the machine it sits on, its grit, bond or size. */
-export function kindText(doc: Doc, kind: string): string {
-  return kind
-    .split('|')
-    .map((part) => abrasiveOf(part)?.term ?? kindWords[part] ?? methodOf(part)?.term ?? tagOf(doc, part))
-    .join(', ');
+/** A kind in words: grit, bond or size, and the machine it sits on; of the machine alone where nothing else is told. */
+export function kindText(doc: Doc, kind: string): { readonly text: string; readonly on: string | null } {
+  const parts = kind.split('|');
+  const own = parts.flatMap((part) => kindWords[part] ?? abrasiveOf(part)?.term ?? []);
+  const machines = parts.filter((part) => !(part in kindWords) && abrasiveOf(part) === null);
+  const on = machines.map((part) => methodOf(part)?.term ?? tagOf(doc, part)).join(', ');
+  return own.length === 0 ? { text: on, on: null } : { text: own.join(', '), on: on === '' ? null : on };
 }
 
 function rangeCells({ low, likely, high }: Range): Cell[] {

@@ -91,12 +91,15 @@ function perUnit(row: Priced): number {
   return row.unit === 'mL' ? 1000 : 1;
 }
 
+const [ONE_SPARE, SPARE_EACH] = ['one spare', 'spare, one for each machine'] as const;
+/** Names of the term that says how many are spare. */
+export const SPARES: readonly string[] = [ONE_SPARE, SPARE_EACH];
+
 /** Spare ones on top of whole packs; null where there are none, or where they are a tenth of what is used. */
 function spareOf({ spare }: OrderedItem, uses: readonly Use[]): Term | null {
   if (spare === 'none' || spare === 'tenth') return null;
   const machines = new Set(uses.flatMap(({ machine }) => machine ?? [])).size;
-  const [name, count] =
-    spare === 'one' ? (['one spare', 1] as const) : (['spare, one for each machine', Math.max(1, machines)] as const);
+  const [name, count] = spare === 'one' ? ([ONE_SPARE, 1] as const) : ([SPARE_EACH, Math.max(1, machines)] as const);
   return { name, value: fixed(count), unit: 'number', from: null, ...PRACTICE };
 }
 

@@ -1,6 +1,7 @@
 import { chemicalCautions, type Caution } from './cautions.ts';
 import type { Line } from './line.ts';
 import { ORDERED, type OrderedItem, type OrderGroup } from './orders.ts';
+import { SPARES } from './orderLines.ts';
 import type { Takeoff } from './port.ts';
 
 /*
@@ -29,6 +30,8 @@ export interface OrderRow {
   /** Its kinds; none where one is as good as another. */
   readonly kinds: readonly OrderKind[];
   readonly order: Line;
+  /** How many of them are spare ones. */
+  readonly spare: number;
   readonly left: Line;
 }
 
@@ -66,6 +69,7 @@ function rowOf(item: OrderedItem, lines: readonly Line[]): OrderRow[] {
         packs: line,
       })),
       order,
+      spare: order.working.terms.find(({ name }) => SPARES.includes(name))?.value.likely ?? 0,
       left,
     },
   ];

@@ -89,7 +89,8 @@ function machineOf(doc: Doc, id: RecordId | null, method: string): PlannedMachin
   return named ?? standIn(method);
 }
 
-const OF_BOOK = 'book:';
+/** Begins the id of a machine that stands in without a record. */
+export const OF_BOOK = 'book:';
 
 /** The method of a machine that stands in without a record; null for any other id. */
 export function standInMethod(id: string): string | null {

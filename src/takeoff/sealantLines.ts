@@ -1,5 +1,5 @@
 import { cracksIn, jointsIn } from './crackLines.ts';
-import { add, divide, largest, multiply, number, sumOf, term } from './formula.ts';
+import { add, divide, largest, multiply, number, sumOf, term, wholeUp } from './formula.ts';
 import { grouped, uniqueNames } from './grouped.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
@@ -84,7 +84,8 @@ export function zoneSealant(
     formula: multiply(term('volume'), add(number(1), divide(term('waste'), number(100)))),
     terms: [lineTerm('volume', volume), allowanceTerm('waste', book.rate('consumables/joint_waste'))],
   });
-  return { lines: [volume], uses: [plainUse(buy), ...backerRods(site, zone, runs)] };
+  const rods = backerRods(site, zone, runs);
+  return { lines: [volume, ...rods.sizes], uses: [plainUse(buy), ...rods.uses] };
 }
 
 const LEAST = 'least reservoir';
@@ -109,25 +110,33 @@ export function backerMm(widthMm: number, over: Pick<Priced, 'likely'>): number 
   return Math.ceil(widthMm * over.likely - 1e-9);
 }
 
-function backerRods(site: Site, zone: ZoneWork, runs: readonly CarriedRun[]): Use[] {
+/** Backer rods by size: metres that are ordered, and the size itself with its working. */
+function backerRods(site: Site, zone: ZoneWork, runs: readonly CarriedRun[]): { sizes: Line[]; uses: Use[] } {
   const { book } = site;
   const over = book.rate('consumables/backer_over');
   const least = book.rate('consumables/reservoir').likely;
   const asBuilt = book.rate('consumables/reservoir_isolation').likely;
   const across = ({ isolation, widthMm }: CarriedRun): number =>
     isolation ? (widthMm ?? asBuilt) : Math.max(widthMm ?? 0, least);
-  const sizes = grouped(runs, (run) => `${backerMm(across(run), over)} mm`);
-  return [...sizes].map(([size, own]): Use => {
-    const line = makeLine({
-      code: 'backerRod',
-      of: size,
-      trade: 'material',
-      unit: 'm',
-      zone: zone.prep.zone,
-      records: own.map(({ id }) => id),
-      formula: sumOf(own.map(({ name }) => name)),
-      terms: own.map(({ name, metres, id }) => measured(name, metres, 'm', id)),
+  const groups = grouped(runs, (run) => `${backerMm(across(run), over)} mm`);
+  const sized = [...groups].map(([size, own]) => {
+    const base = { trade: 'material', of: size, zone: zone.prep.zone, records: own.map(({ id }) => id) } as const;
+    const widths = own.map((run) => chosen(`${run.name} width`, across(run), 'mm', run.id));
+    const diameter = makeLine({
+      ...base,
+      code: 'backerSize',
+      unit: 'mm',
+      formula: wholeUp(multiply(largest(...widths.map(({ name }) => term(name))), term('over the width'))),
+      terms: [...widths, factorTerm('over the width', over)],
     });
-    return { line, kind: size, machine: null };
+    const metres = makeLine({
+      ...base,
+      code: 'backerRod',
+      unit: 'm',
+      formula: sumOf(own.map(({ name }) => name)),
+      terms: own.map(({ name, metres: length, id }) => measured(name, length, 'm', id)),
+    });
+    return { diameter, use: { line: metres, kind: size, machine: null } };
   });
+  return { sizes: sized.map(({ diameter }) => diameter), uses: sized.map(({ use }) => use) };
 }

@@ -1,9 +1,10 @@
+import { recordsOf } from '../model/doc.ts';
 import { findingsIn } from './findingLines.ts';
 import { add, multiply, sumOf, term } from './formula.ts';
 import { grouped, uniqueNames } from './grouped.ts';
 import { isCutOut } from './holds.ts';
 import type { Formula, Line, Term } from './line.ts';
-import { edgeTimesOver, type PlannedPass, type ZonePrep } from './prep.ts';
+import { edgeTimesOver, OF_BOOK, type PlannedPass, type ZonePrep } from './prep.ts';
 import { findingRowOf } from './rates/findings.ts';
 import type { MethodRow } from './rates/methodRow.ts';
 import { isHandMethod, methodOf } from './rates/methods.ts';
@@ -36,7 +37,7 @@ export function toolAreas(site: Site, zone: ZoneWork): readonly ToolArea[] {
   ];
 }
 
-function recordsOf({ zone }: ZonePrep): Line['records'] {
+function zoneRecord({ zone }: ZonePrep): Line['records'] {
   return zone === 'rest' ? [] : [zone];
 }
 
@@ -54,9 +55,9 @@ function fields(zone: ZoneWork): ToolArea[] {
           row,
           // The grit of a pass goes on what grinds; a blaster that follows a grinder has none of it.
           abrasive: row.group === planned.group ? pass.abrasive : null,
-          machine: machine?.id ?? row.id,
+          machine: machine?.id ?? `${OF_BOOK}${row.id}`,
           of: passKey(pass, i, field),
-          records: recordsOf(prep),
+          records: zoneRecord(prep),
           area: multiply(term('field'), term('times over')),
           terms: [
             measured('field', field.areaM2, 'm2', field.from),
@@ -78,7 +79,7 @@ function strips({ prep, measure }: ZoneWork): ToolArea[] {
         abrasive: pass.edgeAbrasive,
         machine: null,
         of: `${pass.record ?? `pass-${i + 1}`}|strip`,
-        records: recordsOf(prep),
+        records: zoneRecord(prep),
         area: multiply(term('strip'), term('edge passes')),
         terms: [
           measured('strip', measure.stripM2, 'm2', `strip|${prep.zone}`),
@@ -128,7 +129,7 @@ function handAreas(site: Site, zone: ZoneWork): ToolArea[] {
       abrasive: tool.abrasive,
       machine: null,
       of: 'hand areas',
-      records: recordsOf(prep),
+      records: zoneRecord(prep),
       area: multiply(add(...parts.map(({ name }) => term(name))), term('times over')),
       terms: [...parts, chosen('times over', tool.times, 'number')],
     },
@@ -154,6 +155,11 @@ function upstands(site: Site, { prep }: ZoneWork): ToolArea[] {
   ];
 }
 
+/** The machine of the fleet that does a method, or the one of the book that stands in. */
+function machineFor({ doc }: Site, { id }: MethodRow): string {
+  return recordsOf(doc, 'machine').find(({ method }) => method === id)?.id ?? `${OF_BOOK}${id}`;
+}
+
 /** Taken away by the zone's own passes: what is ground off, and what has a pass of its kind. */
 export function isInThePasses({ prep }: ZoneWork, row: MethodRow): boolean {
   return row.group === 'grind' || prep.passes.some((pass) => methodOf(pass.method)?.group === row.group);
@@ -169,7 +175,7 @@ function findingAreas(site: Site, zone: ZoneWork): ToolArea[] {
       {
         row,
         abrasive: null,
-        machine: isHandMethod(row) ? null : row.id,
+        machine: isHandMethod(row) ? null : machineFor(site, row),
         of: kind,
         records: found.map(({ finding }) => finding.id),
         area: sumOf(names),

@@ -22,6 +22,7 @@ const USE_TITLES: Readonly<Record<string, string>> = {
   sealant: 'Sealant in place',
   sealantBuy: 'Sealant to buy',
   backerRod: 'Backer rod',
+  backerSize: 'Backer rod, least diameter',
   mixers: 'Static mixers',
   mortar: 'Repair mortar in place',
   mortarBuy: 'Repair mortar to buy',
@@ -94,13 +95,35 @@ const CHEMICAL: Readonly<Record<string, string>> = {
   hypochlorite: 'Hypochlorite wash',
 };
 
-/** Kinds of an item that are neither a machine nor an abrasive of the book. */
+/** Kinds of an item, shorter than the book has them: the item says the rest. Ids of abrasives, cups and bonds. */
 export const kindWords: Readonly<Record<string, string>> = {
+  d6: 'grit 6-16',
+  d16: 'grit 16-20',
+  d30: 'grit 25-30',
+  d40: 'grit 40',
+  d80: 'grit 60-80',
+  d120: 'grit 100-150',
+  anyGrit: 'grit not chosen',
   bondHard: 'hard bond',
   bondMedium: 'medium bond',
   bondSoft: 'soft bond',
   bondExtraSoft: 'extra soft bond',
-  anyGrit: 'grit not chosen',
+  hand_grinder: '125 mm',
+  hand_grinder_180: '180 mm',
+  cup_single: 'single row',
+  cup_double: 'double row',
+  cup_turbo: 'continuous turbo',
+  screen60: 'grit 60-80',
+  screen100: 'grit 80-120',
+  paper16: 'grit 16-36',
+  paper60: 'grit 60-100',
+  shot_s170: 'S-170',
+  shot_s230: 'S-230',
+  shot_s280: 'S-280',
+  shot_s330: 'S-330',
+  shot_s390: 'S-390',
+  shot_s460: 'S-460',
+  shot_s550: 'S-550',
   anySize: 'size not chosen',
 };
 
@@ -111,7 +134,7 @@ export function orderTitleOf(code: string): string | null {
     case 'order':
       return `${itemWords[item] ?? item}, to carry`;
     case 'orderPacks':
-      return `${itemWords[item] ?? item}, of one kind`;
+      return itemWords[item] ?? item;
     case 'orderLeft':
       return `${itemWords[item] ?? item}, left over`;
     case 'chemical':
@@ -142,6 +165,9 @@ export const orderText = {
   used: 'Used',
   carry: 'To carry',
   left: 'Left over',
+  spare: (count: number): string => `${count} spare`,
+  over: (figure: string): string => `${figure} over`,
+  under: 'under 0.01',
   nothing: 'Nothing to buy or carry.',
   nothingHeld: 'Nothing to buy or carry: every zone is held until its result is recorded.',
   heldToo: 'A hold stands on this floor: what is held orders nothing.',

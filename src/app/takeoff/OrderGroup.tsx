@@ -1,11 +1,13 @@
 import type { ReactElement } from 'react';
 import css from './OrderList.module.css';
 import { OrderFigure } from './OrderFigure.tsx';
+import { orderFigure } from './orderFigure.ts';
 import { cx } from '../look/cx.ts';
 import { Pictogram } from '../parts/Pictogram.tsx';
-import { useDoc } from '../plan.ts';
+import { useDoc, useUnits } from '../plan.ts';
 import { cautionPictogram } from '../../exchange/cautionPictogram.ts';
 import { kindText, summed } from '../../exchange/orderRows.ts';
+import { figureText } from '../../model/showNumber.ts';
 import type { Line } from '../../takeoff/line.ts';
 import type { OrderedGroup, OrderKind, OrderRow } from '../../takeoff/orderTable.ts';
 import { itemWords, orderGroupWords, orderText, orderTitleOf, wasteText } from '../../words/orderWords.ts';
@@ -15,11 +17,14 @@ interface OrderGroupProps {
   readonly group: OrderedGroup;
   /** All lines of the takeoff: what waits stands with the discs that are glued. */
   readonly lines: readonly Line[];
+  /** A narrow screen: what is left over stands under what is carried, without a column of its own. */
+  readonly narrow: boolean;
 }
 
 /** A group of the list with its items, and under them what can hurt. */
-export function OrderGroup({ group: { group, rows, cautions }, lines }: OrderGroupProps): ReactElement {
+export function OrderGroup({ group: { group, rows, cautions }, lines, narrow }: OrderGroupProps): ReactElement {
   const wait = group === 'tooling' ? lines.find((line) => line.code === 'glueWait') : undefined;
+  const columns = narrow ? 3 : 4;
   const items = new Set(rows.map(({ item }) => item.item));
   const notes = [
     ...(items.has('drum') ? [wasteText.slurry] : []),
@@ -28,12 +33,12 @@ export function OrderGroup({ group: { group, rows, cautions }, lines }: OrderGro
   return (
     <tbody>
       <tr className={css.group}>
-        <th scope="rowgroup" colSpan={4}>
+        <th scope="rowgroup" colSpan={columns}>
           {orderGroupWords[group]}
         </th>
       </tr>
       {rows.map((row) => (
-        <Item key={row.item.item} row={row} />
+        <Item key={row.item.item} row={row} narrow={narrow} />
       ))}
       {wait && (
         <tr>
@@ -52,7 +57,7 @@ export function OrderGroup({ group: { group, rows, cautions }, lines }: OrderGro
       )}
       {(cautions.length > 0 || notes.length > 0) && (
         <tr className={css.cautions}>
-          <td colSpan={4}>
+          <td colSpan={columns}>
             <ul>
               {cautions.map((caution) => {
                 const drawing = cautionPictogram[caution];
@@ -74,18 +79,28 @@ export function OrderGroup({ group: { group, rows, cautions }, lines }: OrderGro
   );
 }
 
+interface ItemProps {
+  readonly row: OrderRow;
+  readonly narrow: boolean;
+}
+
 /** One item; its only kind stands under its name, several in rows of their own. */
-function Item({ row }: { readonly row: OrderRow }): ReactElement {
-  const { item, used, order, left, kinds } = row;
+function Item({ row, narrow }: ItemProps): ReactElement {
+  const units = useUnits();
+  const { item, used, order, spare, left, kinds } = row;
   const name = itemWords[item.item] ?? item.item;
-  const only = kinds.length === 1 ? kinds[0] : undefined;
-  const onlyWords = useDoc((doc) => (only ? kindText(doc, only.kind) : ''));
+  const only = kinds.length === 1 ? (kinds[0]?.kind ?? '') : '';
+  const over = figureText(orderFigure(left.quantity.likely, item.unit, units));
+  const notes = [
+    ...(spare > 0 ? [orderText.spare(spare)] : []),
+    ...(narrow && left.quantity.likely >= 0.005 ? [orderText.over(over)] : []),
+  ];
   return (
     <>
       <tr>
         <th scope="row">
           {name}
-          {only && <small>{onlyWords}</small>}
+          {only !== '' && <KindName kind={only} />}
         </th>
         <td>
           <OrderFigure lines={used} quantity={summed(used)} unit={item.unit} name={`${name}, ${orderText.used}`} />
@@ -96,25 +111,34 @@ function Item({ row }: { readonly row: OrderRow }): ReactElement {
             quantity={order.quantity}
             unit={item.packUnit}
             name={`${name}, ${orderText.carry}`}
+            notes={notes}
           />
         </td>
-        <td>
-          <OrderFigure lines={[left]} quantity={left.quantity} unit={item.unit} name={`${name}, ${orderText.left}`} />
-        </td>
+        {!narrow && (
+          <td>
+            <OrderFigure lines={[left]} quantity={left.quantity} unit={item.unit} name={`${name}, ${orderText.left}`} />
+          </td>
+        )}
       </tr>
-      {!only && kinds.map((kind) => <Kind key={kind.kind} kind={kind} row={row} />)}
+      {kinds.length > 1 && kinds.map((kind) => <Kind key={kind.kind} kind={kind} row={row} narrow={narrow} />)}
     </>
   );
 }
 
-function Kind({ kind, row }: { readonly kind: OrderKind; readonly row: OrderRow }): ReactElement {
-  const { item } = row;
-  const words = useDoc((doc) => kindText(doc, kind.kind));
-  const name = `${itemWords[item.item] ?? item.item}, ${words}`;
+/** The only kind of an item, under its name. */
+function KindName({ kind }: { readonly kind: string }): ReactElement {
+  const { text, on } = useDoc((doc) => kindText(doc, kind));
+  return <small>{on === null ? text : `${text}, ${on}`}</small>;
+}
+
+function Kind({ kind, row: { item }, narrow }: ItemProps & { readonly kind: OrderKind }): ReactElement {
+  const { text, on } = useDoc((doc) => kindText(doc, kind.kind));
+  const name = `${itemWords[item.item] ?? item.item}, ${text}`;
   return (
     <tr>
       <th scope="row" className={css.part}>
-        {words}
+        {text}
+        {on !== null && <small>{on}</small>}
       </th>
       <td className={css.part}>
         <OrderFigure lines={kind.used} quantity={summed(kind.used)} unit={item.unit} name={name} />
@@ -122,7 +146,7 @@ function Kind({ kind, row }: { readonly kind: OrderKind; readonly row: OrderRow 
       <td className={cx(css.carry, css.part)}>
         <OrderFigure lines={[kind.packs]} quantity={kind.packs.quantity} unit={item.packUnit} name={name} />
       </td>
-      <td>{null}</td>
+      {!narrow && <td>{null}</td>}
     </tr>
   );
 }

@@ -37,11 +37,11 @@ export function OrderList(): ReactElement {
               <th scope="col">{orderText.item}</th>
               <th scope="col">{orderText.used}</th>
               <th scope="col">{orderText.carry}</th>
-              <th scope="col">{orderText.left}</th>
+              {!phone && <th scope="col">{orderText.left}</th>}
             </tr>
           </thead>
           {groups.map((group) => (
-            <OrderGroup key={group.group} group={group} lines={takeoff.lines} />
+            <OrderGroup key={group.group} group={group} lines={takeoff.lines} narrow={phone} />
           ))}
         </table>
         <OrderTopping takeoff={takeoff} />

@@ -20,7 +20,6 @@ const thick = (kind: string, term: string, mm: readonly [number, number, number]
 export const coverThickness: readonly RateRow[] = [
   row('consumables/density/coating', 'Old coatings and adhesives', 'kg per m3', [1200, 1450, 1700]),
   row('consumables/density/mineral', 'Mortar beds, levelling, gypsum, ceramic', 'kg per m3', [1400, 1900, 2200]),
-  thick('wax', 'Wax, floor finish', [0.02, 0.05, 0.1]),
   thick('cure', 'Curing compound', [0.05, 0.1, 0.2]),
   thick('sealer', 'Sealer', [0.05, 0.1, 0.2]),
   thick('paint', 'Paint or thin coating', [0.1, 0.25, 0.5]),
