@@ -1,5 +1,5 @@
 import type { Json, RecordId } from '../model/cell.ts';
-import type { Doc, Fields } from '../model/doc.ts';
+import { recordsOf, type Doc } from '../model/doc.ts';
 import type { Estimate } from '../model/records/estimate.ts';
 import { ENGINE_VERSION } from './engineVersion.ts';
 import type { JobPrice } from './jobPrice.ts';
@@ -115,27 +115,19 @@ function frozenLine({ key, code, trade, unit, zone, quantity, working }: Line): 
 }
 
 function ratesOf(doc: Doc, lines: readonly Line[]): FrozenRate[] {
-  const ids = new Set(lines.flatMap(({ working }) => working.terms.map(({ from }) => from)));
-  return [...ids].flatMap((id): FrozenRate[] => {
-    if (!id?.startsWith('rate:')) return [];
-    const fields = doc.get(id as RecordId);
-    return fields ? [frozenRate(fields)] : [];
-  });
-}
-
-function frozenRate(fields: Fields): FrozenRate {
-  const text = (slot: string): string => String(fields[slot] ?? '');
-  const number = (slot: string): number => Number(fields[slot] ?? 0);
-  return {
-    code: text('code'),
-    term: text('term'),
-    unit: text('unit'),
-    low: number('low'),
-    likely: number('likely'),
-    high: number('high'),
-    source: text('source'),
-    isPrice: false,
-  };
+  const used = new Set(lines.flatMap(({ working }) => working.terms.map(({ from }) => from)));
+  return recordsOf(doc, 'rate')
+    .filter(({ id }) => used.has(id))
+    .map(({ code, term, unit, low, likely, high, source }) => ({
+      code,
+      term,
+      unit,
+      low,
+      likely,
+      high,
+      source,
+      isPrice: false,
+    }));
 }
 
 /** Prices that a term of a line carries. Those of the samples have no record: they are told by amount and source. */

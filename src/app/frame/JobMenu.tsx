@@ -11,6 +11,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { saveCrewCopy, saveFile, useCopyLine } from '../jobs/jobActions.ts';
 import { closeJob } from '../jobs/kept.ts';
 import { useHasMoney } from '../takeoff/useHasMoney.ts';
+import { estimateText } from '../../words/estimateWords.ts';
 import { ui } from '../../words/uiWords.ts';
 
 const THEMES: readonly Theme[] = ['device', 'light', 'dark', 'daylight'];
@@ -93,6 +94,11 @@ export function JobMenuItems({ withRedo = false }: { readonly withRedo?: boolean
       {hasMoney && (
         <Menu.Item className={menu.item} onClick={() => openPanel('rates')}>
           {ui.menu.rates}
+        </Menu.Item>
+      )}
+      {hasMoney && (
+        <Menu.Item className={menu.item} onClick={() => openPanel('estimates')}>
+          {estimateText.list}
         </Menu.Item>
       )}
       <Menu.Item className={menu.item} onClick={() => openPanel('rename')}>
