@@ -28,7 +28,7 @@ export const besidesWords = {
   goodsBy: { others: 'Others clear them', us: 'We move them' },
   goodsArea: 'Floor under light goods',
   goodsSay: 'Besides what is drawn as cleared before.',
-  mask: 'Walls and openings masked',
+  mask: 'Walls masked',
   groove: 'Groove at stop lines',
   csp: 'Profile compared',
   pull: 'Pull-off tests',

@@ -1,6 +1,8 @@
 import type { ReactElement } from 'react';
+import { unitSign } from '../parts/Figure.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { useUnits } from '../plan.ts';
+import { showArea } from '../../model/showNumber.ts';
 import { M2_PER_FT2 } from '../../model/units.ts';
 
 interface AreaFieldProps {
@@ -13,15 +15,15 @@ interface AreaFieldProps {
 
 /** An area as people type it, in m2 or ft2 by the units of the job; it is kept in m2. */
 export function AreaField({ label, areaM2, say, onSet }: AreaFieldProps): ReactElement {
-  const imperial = useUnits() === 'imperial';
-  const one = imperial ? M2_PER_FT2 : 1;
+  const units = useUnits();
+  const one = units === 'imperial' ? M2_PER_FT2 : 1;
   return (
     <NumberField
       label={label}
       value={areaM2 === null ? null : areaM2 / one}
       min={0}
       optional
-      unit={imperial ? 'ft2' : 'm2'}
+      unit={unitSign(showArea(0, units).unit)}
       say={say ?? null}
       onSet={(value) => onSet(value === null ? null : value * one)}
     />
