@@ -42,7 +42,7 @@ function joined(doc: Doc, code: string, apart: readonly string[], units: Units):
 export function thingName(doc: Doc, part: string, units: Units): string {
   const standIn = standInMethod(part);
   if (standIn === null && isRecordId(part)) return recordName(doc, part);
-  const term = methodOf(standIn ?? part)?.term ?? findingRowOf(part)?.term ?? abrasiveOf(part)?.term ?? kindWords[part];
+  const term = methodOf(standIn ?? part)?.term ?? findingRowOf(part)?.term ?? kindWords[part] ?? abrasiveOf(part)?.term;
   return term === undefined ? part : textInUnits(term, units);
 }
 

@@ -8,7 +8,7 @@ import { plainUse, type Use } from './orderLines.ts';
 import { methodOf } from './rates/methods.ts';
 import { carriedRuns } from './sealantLines.ts';
 import type { Site, ZoneWork } from './site.ts';
-import { measured, rateTerm } from './terms.ts';
+import { lineTerm, measured, rateTerm } from './terms.ts';
 import { methodIn, workedFields } from './workedFields.ts';
 
 interface Metres {
@@ -18,7 +18,7 @@ interface Metres {
 }
 
 /**
- * Chase blades by the metre, of cracks that are chased, old filler that is sawn out and reservoirs that are sawn;
+ * Chase blades by the metre, of cracks that are chased, old filler that is sawn out, reservoirs and termination grooves;
  * nothing while nothing may be cut.
  */
 export function bladeWear(site: Site, zone: ZoneWork): Use[] {
@@ -30,8 +30,16 @@ export function bladeWear(site: Site, zone: ZoneWork): Use[] {
       .filter(({ joint }) => isSawnOut(joint))
       .map(({ joint, metres }) => ({ id: joint.id, name: joint.tag, metres })),
     ...carriedRuns(site, zone).filter(({ sawn }) => sawn),
+    ...groovesOf(site, zone),
   ];
   return metreUse(zone, 'bladeWear', 'blades', runs, site);
+}
+
+/** Termination grooves along stop lines; held while what lies in the slab is not known. */
+function groovesOf(site: Site, { prep }: ZoneWork): Metres[] {
+  const groove = site.quantities.get(`groove|${prep.zone}`);
+  if (!groove || groove.held !== null || prep.record === null) return [];
+  return [{ id: prep.record.id, name: 'groove', metres: groove.quantity.likely }];
 }
 
 /**
@@ -51,6 +59,38 @@ export function jointTape(site: Site, zone: ZoneWork): Use[] {
     })
     .filter(({ metres }) => metres > 0);
   return metreUse(zone, 'jointTape', 'm', runs, null);
+}
+
+/** Cup wheels along lines that are ground flush, by the metre: trimmed fills and steel angle, as their hours have them. */
+export function cupsAlongLines(site: Site, zone: ZoneWork, hours: readonly Line[]): Use[] {
+  const own = hours.filter((line) => line.zone === zone.prep.zone && TRIMMED.includes(line.code));
+  const runs = own.flatMap(({ working }) => working.terms.filter(({ unit }) => unit === 'm'));
+  if (runs.length === 0) return [];
+  const names = uniqueNames(runs.map(({ name }) => name));
+  const line = makeLine({
+    code: 'cupWear',
+    of: 'lines',
+    unit: 'wheels',
+    trade: 'material',
+    zone: zone.prep.zone,
+    records: own.flatMap(({ records }) => records),
+    formula: divide(sumOf(names), term('life')),
+    terms: [
+      ...runs.map((run, i) => ({ ...run, name: names[i] ?? run.name })),
+      rateTerm('life', site.book.rate('consumables/cup_edge')),
+    ],
+  });
+  return [{ line, kind: 'hand_grinder', machine: null }];
+}
+
+const TRIMMED: readonly string[] = ['hours.crackTrim', 'hours.jointTrim', 'hours.steelAngle'];
+
+/** Masking film with its tape, by the metre of wall and opening that a zone asks to be masked. */
+export function maskFilm(site: Site, { prep }: ZoneWork): Use[] {
+  const masked = site.quantities.get(`masked|${prep.zone}`);
+  if (!masked || masked.quantity.high <= 0) return [];
+  const base = { code: 'maskFilm', unit: 'm', trade: 'material', zone: prep.zone, records: masked.records } as const;
+  return [plainUse(makeLine({ ...base, formula: term('masked'), terms: [lineTerm('masked', masked)] }))];
 }
 
 /** One line over metres; with a site it is divided by the life of a chase blade. */

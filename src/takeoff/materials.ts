@@ -1,4 +1,4 @@
-import { bladeWear, jointTape } from './cuttingLines.ts';
+import { bladeWear, cupsAlongLines, jointTape, maskFilm } from './cuttingLines.ts';
 import { zoneDust } from './dustLines.ts';
 import { multiply, sumOf, term } from './formula.ts';
 import type { Line } from './line.ts';
@@ -50,10 +50,12 @@ function zoneMaterial(site: Site, zone: ZoneWork, hours: readonly Line[]): ZoneM
     lines: [...sealant.lines, ...dust.lines, ...zoneTexture(site, zone)],
     uses: [
       ...tooling,
+      ...cupsAlongLines(site, zone, hours),
       ...bladeWear(site, zone),
       ...fillers.map(plainUse),
       ...sealant.uses,
       ...jointTape(site, zone),
+      ...maskFilm(site, zone),
       ...zoneWet(site, zone, hours),
       ...dust.uses,
     ],

@@ -121,6 +121,14 @@ const FILLERS: readonly OrderedItem[] = [
     packUnit: 'rolls',
     cautions: [],
   }),
+  goods('fillers', {
+    item: 'maskFilm',
+    usedBy: ['maskFilm'],
+    unit: 'm',
+    pack: 'consumables/film_roll',
+    packUnit: 'rolls',
+    cautions: [],
+  }),
 ];
 
 const CHEMICALS: readonly OrderedItem[] = [

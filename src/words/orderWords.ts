@@ -27,6 +27,7 @@ const USE_TITLES: Readonly<Record<string, string>> = {
   mortar: 'Repair mortar in place',
   mortarBuy: 'Repair mortar to buy',
   jointTape: 'Tape over open joints',
+  maskFilm: 'Masking film',
   rinse: 'Rinse water',
   sprayedWater: 'Water of jets and sprays',
   water: 'Water on site',
@@ -69,6 +70,7 @@ export const itemWords: Readonly<Record<string, string>> = {
   fillSand: 'Dry sand',
   repairMortar: 'Repair mortar',
   jointTape: 'Joint tape',
+  maskFilm: 'Masking film with tape',
   degreaser: 'Degreaser',
   cleaner: 'Cleaner without solvent',
   finishStripper: 'Alkaline floor stripper',
@@ -153,7 +155,7 @@ export function countedUnit(count: number, unit: string): string {
 
 export const orderGroupWords = {
   tooling: 'Tooling',
-  fillers: 'Fillers',
+  fillers: 'Fillers, tape, film',
   chemicals: 'Chemicals and water',
   waste: 'Dust and waste',
 } as const;
@@ -171,6 +173,8 @@ export const orderText = {
   nothing: 'Nothing to buy or carry.',
   nothingHeld: 'Nothing to buy or carry: every zone is held until its result is recorded.',
   heldToo: 'A hold stands on this floor: what is held orders nothing.',
+  notSawn:
+    'What lies in the slab is not located: nothing is cut, so filler, sealant and blades of what would be cut are not on this list.',
   file: 'to buy and carry',
   zone: 'Zone',
   film: 'Film alone',

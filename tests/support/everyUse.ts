@@ -58,7 +58,7 @@ export function everyUse(): Doc {
   const zones = [
     ...FIELD.map((method, i) => strip(i, method, { method })),
     ...GRITS.map((abrasive, i) => strip(FIELD.length + i, `grit-${abrasive}`, { abrasive })),
-    ...HARD.map((hardness, i) => strip(FIELD.length + 3 + i, `hard-${hardness}`, {}, { hardness })),
+    ...HARD.map((hardness, i) => strip(FIELD.length + 3 + i, `hard-${hardness}`, {}, { hardness, maskWalls: true })),
     ...Array.from({ length: 10 }, (_, i) =>
       strip(
         FIELD.length + 6 + i,

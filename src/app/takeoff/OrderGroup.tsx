@@ -127,12 +127,14 @@ function Item({ row, narrow }: ItemProps): ReactElement {
 
 /** The only kind of an item, under its name. */
 function KindName({ kind }: { readonly kind: string }): ReactElement {
-  const { text, on } = useDoc((doc) => kindText(doc, kind));
+  const units = useUnits();
+  const { text, on } = useDoc((doc) => kindText(doc, kind, units));
   return <small>{on === null ? text : `${text}, ${on}`}</small>;
 }
 
 function Kind({ kind, row: { item }, narrow }: ItemProps & { readonly kind: OrderKind }): ReactElement {
-  const { text, on } = useDoc((doc) => kindText(doc, kind.kind));
+  const units = useUnits();
+  const { text, on } = useDoc((doc) => kindText(doc, kind.kind, units));
   const name = `${itemWords[item.item] ?? item.item}, ${text}`;
   return (
     <tr>

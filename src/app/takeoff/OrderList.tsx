@@ -12,6 +12,9 @@ import { orderText } from '../../words/orderWords.ts';
 import { cautionWords, notAnOfferWords } from '../../words/takeoffWords.ts';
 import { takeoffText } from '../../words/whyWords.ts';
 
+/** Codes of an answer that is open and of the hold that stands for it. */
+const IN_SLAB: readonly string[] = ['inSlab', 'hold.inSlab'];
+
 /**
  * What to buy and carry for the floor that is shown: used, to carry, left over, each with its Why. Takes nothing, like
  * `TakeoffTable`, and stands in the same place: it fills the height it is given and scrolls inside, on a phone with the
@@ -47,6 +50,7 @@ export function OrderList(): ReactElement {
         <OrderTopping takeoff={takeoff} />
         <div className={css.foot}>
           {held && <p>{orderText.heldToo}</p>}
+          {takeoff.notAnOffer.some((code) => IN_SLAB.includes(code)) && <p>{orderText.notSawn}</p>}
           <p>{orderText.shelf}</p>
           <p>{cautionWords.localLaw}</p>
         </div>

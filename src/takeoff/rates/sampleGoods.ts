@@ -30,6 +30,7 @@ export const sampleGoods: readonly PriceRow[] = [
   { code: 'fillSand', term: 'Dry sand', unit: 'per bag', amount: 800 },
   { code: 'repairMortar', term: 'Repair mortar', unit: 'per bag', amount: 3200 },
   { code: 'jointTape', term: 'Joint tape', unit: 'per roll', amount: 900 },
+  { code: 'maskFilm', term: 'Masking film with tape', unit: 'per roll', amount: 1200 },
   { code: 'degreaser', term: 'Degreaser', unit: 'per can', amount: 3000 },
   { code: 'cleaner', term: 'Cleaner', unit: 'per can', amount: 2500 },
   { code: 'finishStripper', term: 'Floor finish stripper', unit: 'per can', amount: 3200 },

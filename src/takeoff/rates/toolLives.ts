@@ -4,6 +4,7 @@ import type { RateRow } from './rateRow.ts';
 /** Lives and losses of tools beside those of consumables.ts. All common practice, no source. */
 export const toolLives: readonly RateRow[] = [
   row('consumables/resin_set', 'Resin-bond set, polishing', 'm2 per set', [60, 150, 300]),
+  row('consumables/cup_edge', 'Cup wheel along lines', 'm per wheel', [400, 700, 1200], 'fills, steel angle; as edge'),
   row('consumables/bush_set', 'Set of bush-hammer rollers', 'm2 per set', [200, 500, 1200]),
   row('consumables/mill_teeth', 'Set of milling teeth', 'm2 per set', [300, 800, 1500]),
   row('consumables/peener_flaps', 'Set of rotary-peening flaps', 'h per set', [10, 20, 40]),
