@@ -33,7 +33,7 @@ const FIGURES = 12;
 export function ratesCsv(doc: Doc, units: Units): string {
   const rows = rateBook(doc).rates.map((rate) => {
     const { unit, worth } = rateUnit(rate.unit, units);
-    const shown = (kept: number): number => (worth === 1 ? kept : Number((kept / worth).toPrecision(FIGURES)));
+    const shown = (value: number): number => (worth === 1 ? value : Number((value / worth).toPrecision(FIGURES)));
     return [
       rate.code,
       kept(rate.term),

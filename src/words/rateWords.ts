@@ -36,3 +36,102 @@ const csvFaults = {
 export function rateCsvSentence(fault: CsvFault): string {
   return `Line ${fault.line}: ${csvFaults[fault.kind](fault)}`;
 }
+
+export const rateBookText = {
+  title: 'Rate book of this job',
+  intro:
+    'The job keeps the rates it was priced with. Low, likely and high are as they are, not hours: a high rate makes few hours.',
+  tables: 'Tables',
+  table: 'Table',
+  find: 'Find a rate',
+  none: 'No rate has these words in its name.',
+  noMachines: 'This job has no machine yet. A machine of its own list may have a rate of its own.',
+  groups: { speed: 'How fast', changes: 'What slows it', used: 'What is used up', lookUp: 'To look up' },
+  names: {
+    machine: 'Machines of this job',
+    clean: 'Wash, etch, blast, buff',
+    takeOff: 'Scrape off',
+    grind: 'Grind',
+    rough: 'Shot, scarify, scabble',
+    edges: 'Edges and details',
+    repairs: 'Cracks, joints, spalls',
+    site: 'Site work and waits',
+    concrete: 'Concrete and coatings',
+    room: 'Room and hours',
+    tooling: 'Tool lives',
+    goods: 'Fillers, bags, packs',
+    chemicals: 'Washes and chemicals',
+    coverings: 'Old coverings',
+    texture: 'Texture to fill',
+  },
+  usedFor: {
+    machine: 'Hours of this machine in its passes, in place of the rate of its method',
+    clean: 'Hours of passes and of findings that are cleaned by it',
+    takeOff: 'Hours of passes and of findings that it takes off',
+    grind: 'Hours of passes, hand areas and edges',
+    rough: 'Hours of passes',
+    edges: 'Hours of edges, upstands and small things by hand',
+    repairs: 'Hours of cracks, joints and spalls',
+    site: 'Hours and waits of the whole job',
+    concrete: 'Slows or speeds the rate of a pass',
+    room: 'Slows the rate of a pass, or lengthens its hours',
+    tooling: 'Tooling that the job wears off',
+    goods: 'What is bought in packs',
+    chemicals: 'Chemicals, rinses and their water',
+    coverings: 'Waste of what comes off, where nobody has measured it',
+    texture: 'Extra topping that a rough floor takes',
+  },
+  usedHere: (titles: string): string => `In this takeoff: ${titles}`,
+  andMore: (count: number): string => `and ${count} more`,
+  own: 'own',
+  older: 'older book',
+  bookHas: (low: string, likely: string, high: string): string => `Book: ${low}, ${likely}, ${high}`,
+  ofMethod: (method: string): string => `As its method: ${method}`,
+  change: 'Change',
+  ownRate: 'Own rate',
+  reset: 'Reset',
+  resetOf: (name: string): string => `Reset to the book: ${name}`,
+  changeOf: (name: string): string => `Change: ${name}`,
+  sourceField: 'Where the figure comes from',
+  sourceHelp: 'For example: three jobs of last year. May stay empty.',
+  edition: (edition: string): string => `Edition ${edition} of the rate book.`,
+  changedRows: (count: number): string =>
+    count === 1 ? '1 rate is not the book’s.' : `${count} rates are not the book’s.`,
+  resetAll: 'All back to the book',
+  wasReset: (count: number): string =>
+    count === 1 ? '1 rate is the book’s again.' : `${count} rates are the book’s again.`,
+  saveCsv: 'Save CSV',
+  openCsv: 'Open CSV',
+  fileRead: (name: string, count: number): string =>
+    count === 0
+      ? `${name} says what the job says: nothing changes.`
+      : `${count === 1 ? '1 rate' : `${count} rates`} taken from ${name}.`,
+  fileFaults: (name: string): string => `Nothing of ${name} was taken.`,
+  moreFaults: (count: number): string => `And ${count} more of the kind.`,
+  notText: (name: string): string =>
+    `${name} cannot be read as text. Save the rate book as CSV, change it and open that.`,
+  undo: 'Undo',
+  differences: {
+    title: (count: number): string =>
+      count === 1 ? 'The rate book has changed in 1 row' : `The rate book has changed in ${count} rows`,
+    says: 'This job goes on with the figures it was priced with. Take what you want; nothing changes by itself.',
+    see: 'See them',
+    hide: 'Hide them',
+    was: 'Was',
+    is: 'Is now',
+    isNew: 'New in the book:',
+    newSays: 'Not in the copy of this job: the book itself is used.',
+    take: 'Take',
+    takeOf: (name: string): string => `Take the book’s row: ${name}`,
+    leave: 'Leave',
+    leaveOf: (name: string): string => `Leave as it is: ${name}`,
+    takeAll: 'Take all',
+    takeAllButOwn: 'Take all but your own',
+    leaveAll: 'Leave all',
+    taken: (count: number): string =>
+      count === 1 ? '1 row taken from the book.' : `${count} rows taken from the book.`,
+    left: (count: number): string => (count === 1 ? '1 row left as it was.' : `${count} rows left as they were.`),
+  },
+  readOnly:
+    'Nothing here is worked with: it is to be looked up. Local codes, the specification and the data sheet come first.',
+};

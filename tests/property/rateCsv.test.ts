@@ -37,9 +37,9 @@ function jobWith(rows: readonly { code: string; bounds: readonly number[]; sourc
 
 test('a rate book that is saved and read in another job is the same book there, and reading it twice changes nothing', () => {
   fc.assert(
-    fc.property(owns, fc.constantFrom('metric', 'imperial'), (rows, units) => {
+    fc.property(owns, fc.constantFrom('metric' as const, 'imperial' as const), (rows, units) => {
       const from = jobWith(rows);
-      const text = ratesCsv(from, units as 'metric' | 'imperial');
+      const text = ratesCsv(from, units);
       expect(readRateCsv(from, text)).toEqual({ ok: true, changes: [], rows: book.length });
 
       const store = planStore({ doc: fresh });

@@ -14,10 +14,20 @@ interface DialogProps {
   /** Buttons along the bottom. */
   readonly foot?: ReactNode;
   readonly wide?: boolean;
+  /** As large as the screen lets it, whatever stands in it: a book whose pages differ must not jump. */
+  readonly full?: boolean;
 }
 
 /** A question that must be answered before going on. Esc, the close button and a press outside leave it unanswered. */
-export function Dialog({ title, open, onClose, children, foot, wide = false }: DialogProps): ReactElement {
+export function Dialog({
+  title,
+  open,
+  onClose,
+  children,
+  foot,
+  wide = false,
+  full = false,
+}: DialogProps): ReactElement {
   return (
     <Base.Root
       open={open}
@@ -27,7 +37,7 @@ export function Dialog({ title, open, onClose, children, foot, wide = false }: D
     >
       <Base.Portal>
         <Base.Backdrop className={css.backdrop} />
-        <Base.Popup className={wide ? css.wide : css.popup} finalFocus={lastOutside}>
+        <Base.Popup className={full ? css.full : wide ? css.wide : css.popup} finalFocus={lastOutside}>
           <div className={css.head}>
             <Base.Title className={css.title}>{title}</Base.Title>
             <Base.Close className={css.close} aria-label={ui.close}>

@@ -1,14 +1,16 @@
 import { useEffect, useState, type ReactElement, type RefObject } from 'react';
 import css from './Rates.module.css';
-import { rateUnit } from '../../takeoff/rates/rateUnits.ts';
 import { Button } from '../parts/Button.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { unitSign } from '../parts/Figure.tsx';
-import { run, useUnits } from '../plan.ts';
-import type { RecordId } from '../../model/cell.ts';
-import { bookRow } from '../../takeoff/rates/book.ts';
-import { rateRecordId } from '../../takeoff/rates/defaults.ts';
+import { TextField } from '../parts/TextField.tsx';
+import { planStoreNow, run, useUnits } from '../plan.ts';
+import { machineOfCode } from '../../takeoff/rates/machineRate.ts';
 import type { Priced } from '../../takeoff/rates/rateBook.ts';
+import { baseRow, OWN_FIGURE, ownRate, rowsOfBook } from '../../takeoff/rates/rateChanges.ts';
+import { isSameRow } from '../../takeoff/rates/rowEdition.ts';
+import { rateUnit } from '../../takeoff/rates/rateUnits.ts';
+import { rateBookText } from '../../words/rateWords.ts';
 import { rateText, sourceSays } from '../../words/whyWords.ts';
 
 type Bounds = Readonly<Record<'low' | 'likely' | 'high', number>>;
@@ -21,7 +23,7 @@ interface RateEditorProps {
   readonly keepRef?: RefObject<(() => boolean) | null>;
 }
 
-/** Low, likely and high of one rate of this job, and the way back to the book's. */
+/** Low, likely and high of one rate of this job with where they come from, and the way back to the book's. */
 export function RateEditor({ rate, onDone, keepRef }: RateEditorProps): ReactElement {
   const { unit, worth } = rateUnit(rate.unit, useUnits());
   const shown = (kept: number): number => kept / worth;
@@ -30,27 +32,26 @@ export function RateEditor({ rate, onDone, keepRef }: RateEditorProps): ReactEle
     likely: shown(rate.likely),
     high: shown(rate.high),
   });
+  const was = rate.provenance === 'own' && rate.source !== OWN_FIGURE ? rate.source : '';
+  const [source, setSource] = useState(was);
   const [asked, setAsked] = useState(false);
   const rises = draft.low <= draft.likely && draft.likely <= draft.high;
   const positive = draft.low > 0;
+  const base = baseRow(rate.code);
+  const differs =
+    rate.record !== null && base !== null && (machineOfCode(rate.code) !== null || !isSameRow(rate, base));
   const fault = positive ? (rises ? null : rateText.order) : rateText.positive;
-  const book = bookRow(rate.code);
 
-  function keep(values: Bounds, source: string, provenance: string, fromMemory: boolean): boolean {
-    const id: RecordId = rate.record ?? rateRecordId(rate.code);
-    const fields = { code: rate.code, term: rate.term, unit: rate.unit, ...values, source, provenance, fromMemory };
-    return run('setRateRow', { id, fields });
-  }
   function save(): boolean {
     setAsked(true);
-    if (bounds.every((bound) => draft[bound] === shown(rate[bound]))) return true;
+    if (bounds.every((bound) => draft[bound] === shown(rate[bound])) && source.trim() === was) return true;
     if (fault) return false;
-    return keep(
-      { low: draft.low * worth, likely: draft.likely * worth, high: draft.high * worth },
-      'own figure',
-      'own',
-      false,
-    );
+    const kept = { low: draft.low * worth, likely: draft.likely * worth, high: draft.high * worth };
+    const change = ownRate(planStoreNow().getState(), rate.code, kept, source);
+    return change !== null && run('setRateRow', { ...change });
+  }
+  function goBack(): boolean {
+    return run('setRateRows', { rows: [...rowsOfBook(planStoreNow().getState(), [rate.code])] });
   }
   useEffect(() => {
     if (!keepRef) return;
@@ -70,13 +71,20 @@ export function RateEditor({ rate, onDone, keepRef }: RateEditorProps): ReactEle
             value={draft[bound]}
             decimals={3}
             min={0}
-            onSet={(value) => value !== null && setDraft((was) => ({ ...was, [bound]: value }))}
+            onSet={(value) => value !== null && setDraft((now) => ({ ...now, [bound]: value }))}
           />
         ))}
       </div>
       <p className={css.note}>
         {unitSign(unit)}, {sourceSays(rate.source, rate.provenance, rate.fromMemory)}
       </p>
+      <TextField
+        label={rateBookText.sourceField}
+        value={source}
+        onSet={setSource}
+        onType={setSource}
+        say={rateBookText.sourceHelp}
+      />
       {asked && fault && (
         <p role="alert" className={css.fault}>
           {fault}
@@ -86,18 +94,8 @@ export function RateEditor({ rate, onDone, keepRef }: RateEditorProps): ReactEle
         <Button size="desk" onClick={() => save() && onDone()}>
           {rateText.save}
         </Button>
-        {book && (
-          <Button
-            size="desk"
-            onClick={() =>
-              keep(
-                { low: book.low, likely: book.likely, high: book.high },
-                book.source,
-                book.provenance,
-                book.fromMemory,
-              ) && onDone()
-            }
-          >
+        {differs && (
+          <Button size="desk" onClick={() => goBack() && onDone()}>
             {rateText.back}
           </Button>
         )}

@@ -1,91 +1,119 @@
 import { useRef, useState, type ReactElement } from 'react';
-import css from './Rates.module.css';
-import { RateEditor } from './RateEditor.tsx';
-import { rateUnit } from '../../takeoff/rates/rateUnits.ts';
+import css from './RateBook.module.css';
+import { RateDifferences } from './RateDifferences.tsx';
+import { RateFile } from './RateFile.tsx';
+import { resetRates } from './RateLine.tsx';
+import { RatePages } from './RatePages.tsx';
+import { tableOf, type RateTable } from './rateTables.ts';
+import { RateTablesList, type Page } from './RateTablesList.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
-import { unitSign } from '../parts/Figure.tsx';
 import { TextField } from '../parts/TextField.tsx';
-import { useDoc, useUnits } from '../plan.ts';
+import { undo, useDoc } from '../plan.ts';
 import { openPanel } from '../session.ts';
-import { showNumber } from '../../model/showNumber.ts';
+import { useHasMoney } from '../takeoff/useHasMoney.ts';
 import { book } from '../../takeoff/rates/book.ts';
-import { rateBook, type Priced } from '../../takeoff/rates/rateBook.ts';
-import { rateText, sourceSays, takeoffText } from '../../words/whyWords.ts';
+import { changedCodes } from '../../takeoff/rates/rateChanges.ts';
+import { bookEdition } from '../../takeoff/rates/rowEdition.ts';
+import { rateBookText as text } from '../../words/rateWords.ts';
+import { rateText, takeoffText } from '../../words/whyWords.ts';
 
-const tables = ['methods', 'labour', 'factors', 'consumables'] as const;
+const EDITION = bookEdition(book);
 
-/** Every rate this job is priced with, by table; each can be changed and taken back to the book's. */
+/** Every rate this job is priced with, table by table: to change, to take back, to hold against the book, to look up. */
 export function RatesDialog(): ReactElement {
-  const rates = useDoc((doc) => {
-    const own = rateBook(doc);
-    return book.map((row) => own.rate(row.code));
-  });
+  const [page, setPage] = useState<Page>('grind');
   const [find, setFind] = useState('');
+  const [said, setSaid] = useState<string | null>(null);
   const [changing, setChanging] = useState<string | null>(null);
-  const wanted = find.trim().toLowerCase();
-  const shown = rates.filter((rate) => wanted === '' || rate.term.toLowerCase().includes(wanted));
+  const status = useRef<HTMLDivElement>(null);
+  const changed = useDoc(changedCodes);
+  const hasMoney = useHasMoney();
   // A rate that is being changed is kept before anything else is opened, or stays with its fault in words.
   const keepRef = useRef<(() => boolean) | null>(null);
-  const thenOpen = (open: () => void): void => {
-    if (keepRef.current?.() ?? true) open();
+  const thenDo = (act: () => void): void => {
+    if (!(keepRef.current?.() ?? true)) return;
+    setChanging(null);
+    act();
   };
-  const close = (): void => thenOpen(() => openPanel(null));
+  const close = (): void => thenDo(() => openPanel(null));
+  const wanted = find.trim().toLowerCase();
+  const counts = new Map<RateTable, number>();
+  for (const code of changed) {
+    const table = tableOf({ code, unit: book.find((row) => row.code === code)?.unit ?? '' });
+    counts.set(table, (counts.get(table) ?? 0) + 1);
+  }
+  /** What was pressed may be gone by then: the hand finds itself beside the way back. */
+  function sayHere(words: string): void {
+    setSaid(words);
+    status.current?.focus();
+  }
+  function reset(code: string): void {
+    const done = resetRates([code]);
+    if (done !== null) setSaid(text.wasReset(done));
+  }
+  function resetAll(): void {
+    const done = resetRates(changed);
+    if (done !== null) sayHere(text.wasReset(done));
+  }
   return (
     <Dialog
-      title={rateText.title}
+      title={text.title}
       open
-      wide
+      full
       onClose={close}
       foot={
         <>
-          <Button onClick={() => thenOpen(() => openPanel('money'))}>{takeoffText.money}</Button>
+          <div role="status" ref={status} tabIndex={-1} className={css.status}>
+            {said && (
+              <>
+                <span>{said}</span>
+                <Button
+                  size="desk"
+                  onClick={() => {
+                    undo();
+                    setSaid(null);
+                  }}
+                >
+                  {text.undo}
+                </Button>
+              </>
+            )}
+          </div>
+          {hasMoney && <Button onClick={() => thenDo(() => openPanel('money'))}>{takeoffText.money}</Button>}
           <Button onClick={close}>{rateText.close}</Button>
         </>
       }
     >
-      <p className={css.note}>{rateText.intro}</p>
-      <TextField label={rateText.search} value={find} onSet={setFind} onType={setFind} />
-      {shown.length === 0 && <p>{rateText.none}</p>}
-      {tables.map((table) => {
-        const rows = shown.filter((rate) => rate.code.startsWith(`${table}/`));
-        if (rows.length === 0) return null;
-        return (
-          <section key={table} aria-label={rateText.tables[table]}>
-            <h3 className={css.table}>{rateText.tables[table]}</h3>
-            <ul>
-              {rows.map((rate) => (
-                <li key={rate.code} className={css.rate}>
-                  {changing === rate.code ? (
-                    <RateEditor rate={rate} keepRef={keepRef} onDone={() => setChanging(null)} />
-                  ) : (
-                    <RateLine rate={rate} onChange={() => thenOpen(() => setChanging(rate.code))} />
-                  )}
-                </li>
-              ))}
-            </ul>
-          </section>
-        );
-      })}
+      <div className={css.book}>
+        <RateTablesList page={page} onPage={(next) => thenDo(() => setPage(next))} changed={counts} />
+        <div className={css.side}>
+          <div className={css.head}>
+            <TextField label={text.find} value={find} onSet={setFind} onType={setFind} />
+            <RateFile onDone={sayHere} />
+          </div>
+          {wanted === '' && <RateDifferences onDone={sayHere} />}
+          <RatePages
+            page={page}
+            wanted={wanted}
+            changing={changing}
+            onChange={(code) => thenDo(() => setChanging(code))}
+            onDone={() => setChanging(null)}
+            onReset={(code) => thenDo(() => reset(code))}
+            keepRef={keepRef}
+          />
+          <div className={css.whole}>
+            <p className={css.note}>
+              {text.edition(EDITION)} {changed.length > 0 && text.changedRows(changed.length)}
+            </p>
+            {changed.length > 0 && (
+              <Button size="desk" onClick={() => thenDo(resetAll)}>
+                {text.resetAll}
+              </Button>
+            )}
+          </div>
+        </div>
+      </div>
     </Dialog>
-  );
-}
-
-function RateLine({ rate, onChange }: { readonly rate: Priced; readonly onChange: () => void }): ReactElement {
-  const { unit, worth } = rateUnit(rate.unit, useUnits());
-  const text = (kept: number): string => showNumber(kept / worth, 3).replace(/\.?0+$/, '');
-  return (
-    <div className={css.line}>
-      <span className={css.words}>
-        {rate.term}
-        <small>{sourceSays(rate.source, rate.provenance, rate.fromMemory)}</small>
-      </span>
-      <span className={css.values}>
-        {text(rate.low)} <b>{text(rate.likely)}</b> {text(rate.high)} <small>{unitSign(unit)}</small>
-      </span>
-      <Button size="desk" aria-label={`${rateText.edit}: ${rate.term}`} onClick={onChange}>
-        {rateText.edit}
-      </Button>
-    </div>
   );
 }

@@ -1,5 +1,5 @@
 import type { Json, RecordId } from '../../model/cell.ts';
-import { recordsOf, type Doc } from '../../model/doc.ts';
+import { recordOf, recordsOf, type Doc } from '../../model/doc.ts';
 import { bookRow } from './book.ts';
 import { rateFields, rateRecordId } from './defaults.ts';
 import { machineOfCode } from './machineRate.ts';
@@ -8,11 +8,11 @@ import type { RateRow } from './rateRow.ts';
 import { isSameRow, rowEdition } from './rowEdition.ts';
 
 /** What is written to one rate record: an argument of the command that writes rates. */
-export interface RateChange {
+export type RateChange = {
   readonly id: RecordId;
   readonly fields: { readonly [slot: string]: Json };
   readonly clear?: readonly string[];
-}
+};
 
 export const OWN_FIGURE = 'own figure';
 
@@ -38,9 +38,10 @@ export function ownRate(
   if (!base) return null;
   const { low, likely, high } = bounds;
   const own = { code, low, likely, high, source: source.trim() || OWN_FIGURE, provenance: 'own', fromMemory: false };
+  const machine = recordOf(doc, 'machine', machineOfCode(code)?.machine ?? null);
   return {
     id: recordOfCode(doc, code),
-    fields: { term: base.term, unit: base.unit, ...own, edition: rowEdition(base) },
+    fields: { term: machine?.name ?? base.term, unit: base.unit, ...own, edition: rowEdition(base) },
     clear: ['gone'],
   };
 }
@@ -55,12 +56,16 @@ export function rowsOfBook(doc: Doc, codes: readonly string[]): readonly RateCha
   });
 }
 
-/** The rows as they are, and the book's editions of today looked at: they are told again when the book changes again. */
+/**
+ * The rows as they are, and the book's editions of today looked at: they are told again when the book changes again. A
+ * row that the job's copy does not have stands in the book alone: to leave it as it is, is to take it into the copy.
+ */
 export function rowsLeft(doc: Doc, codes: readonly string[]): readonly RateChange[] {
   const held = new Map(recordsOf(doc, 'rate').map((record) => [record.code, record.id]));
-  return codes.flatMap((code) => {
+  return codes.flatMap((code): RateChange[] => {
     const [id, row] = [held.get(code), bookRow(code)];
-    return id && row ? [{ id, fields: { edition: rowEdition(row) } }] : [];
+    if (!row) return [];
+    return id ? [{ id, fields: { edition: rowEdition(row) } }] : [...rowsOfBook(doc, [code])];
   });
 }
 

@@ -159,7 +159,8 @@ describe('an edition', () => {
       { ...row, fromMemory: true },
     ];
     expect(new Set([row, ...others].map(rowEdition)).size).toBe(others.length + 1);
-    expect(rowEdition({ ...row, note: 'other words' })).toBe(rowEdition(row));
+    const reworded: RateRow = { ...row, note: 'other words', term: 'Other words' };
+    expect(rowEdition(reworded)).toBe(rowEdition(row));
     expect(rowEdition(row)).toMatch(/^[0-9a-f]{8}$/);
   });
 

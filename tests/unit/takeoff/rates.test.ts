@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Json } from '../../../src/model/cell.ts';
 import { applyCells, EMPTY_DOC } from '../../../src/model/doc.ts';
 import { checkRecord } from '../../../src/model/records/all.ts';
 import { partOf } from '../../../src/model/parts.ts';
@@ -137,13 +136,14 @@ test('prices are samples until they are confirmed, and a tool without a price is
 });
 
 test('two machines of one method: each is worked at its own rate, the second opinion by lanes too', () => {
-  const machine = { ...defaultMachine('grinder_small'), name: 'Ours' };
+  const machine = defaultMachine('grinder_small');
+  if (!machine) throw new Error('no machine');
   const of = { code: 'machine/a/grinder_small', term: 'x', unit: 'm2/h', source: 'own figure', provenance: 'own' };
   const doc = docOf(
     jobCells(),
     slabCells(rectangle(12_000, 8_000)),
     zoneCells('zone:1', rectangle(12_000, 8_000), { recipe: 'recipe:a' }),
-    record('machine:a', machine as Record<string, Json>),
+    record('machine:a', { ...machine, name: 'Ours' }),
     recipeCells('a', { method: 'grinder_small', machine: 'machine:a' }),
   );
   const own = record('rate:of-a', { ...of, low: 20, likely: 50, high: 60, fromMemory: false });
