@@ -95,10 +95,15 @@ function uncertain(graph: Graph): readonly Pick<PriceMove, 'key' | 'term' | 'lin
   return [...found.values()];
 }
 
-/** The price with one number in one case, all else likely. */
+/**
+ * The top line with one number in one case, all else likely. What does not follow from that number is what it was:
+ * most lines need not be worked out again.
+ */
 function priced(top: Line, graph: Graph, moved: string | null, which: keyof Range): number {
+  const following = moved === null ? null : followers(graph, moved);
   const known = new Map<string, number>();
   const valueOf = (node: Node): number => {
+    if (following?.has(node.line.key) === false) return node.line.quantity.likely;
     const before = known.get(node.line.key);
     if (before !== undefined) return before;
     const terms = node.terms.map(({ term, of, key }): Term => {
@@ -111,4 +116,14 @@ function priced(top: Line, graph: Graph, moved: string | null, which: keyof Rang
   };
   const node = graph.get(top.key);
   return node ? valueOf(node) : top.quantity.likely;
+}
+
+/** Keys of the lines that take a number, and of all that follow from them. */
+function followers(graph: Graph, moved: string): ReadonlySet<string> {
+  const found = new Set<string>();
+  // A line stands behind those it follows from: one walk finds all that come after.
+  for (const { line, terms } of graph.values()) {
+    if (terms.some(({ of, key }) => (of === null ? key === moved : found.has(of.line.key)))) found.add(line.key);
+  }
+  return found;
 }

@@ -7,7 +7,8 @@ export const workText = {
   low: 'Low',
   likely: 'Likely',
   high: 'High',
-  hours: 'h',
+  highHours: 'High, h',
+  hoursHead: 'Hours',
   floor: 'Whole floor',
   together: 'Together',
   oneGo: 'All in one go',
@@ -16,7 +17,8 @@ export const workText = {
   zones: (names: readonly string[]): string =>
     names.length === 1 ? `Zone ${names.join('')}` : `Zones ${names.join(', ')}`,
   heldUntil: 'Held: no rate until the result is recorded',
-  nothing: 'No zone is free to be worked: its hours stand here once the hold is cleared.',
+  noHours: 'No hours',
+  priceAt: (marginPct: number): string => `Price at a margin of ${String(marginPct)} %`,
   listCaption: 'Work with its quantities and hours',
 } as const;
 
@@ -28,12 +30,6 @@ export const readingWords = {
   phases: 'Phases',
   drivers: 'Drivers',
   orders: 'Orders',
-} as const;
-
-export const sortWords = {
-  /** Said of a heading that sorts: what a press does next. */
-  sortsBy: (column: string): string => `${column}: sort`,
-  inOrder: 'In the order of the work',
 } as const;
 
 export const sheetWords = {
@@ -64,24 +60,22 @@ export function costTitleOf(code: string): string | null {
 export const driverWords = {
   title: 'What drives the price',
   money: 'Where the money goes',
-  moneyNote: 'Bars are the likely case and add up to the price. The line is low to high.',
+  moneyNote: 'Bars are the likely case and add up to the price. The frame runs from low to high.',
   hours: 'Where the hours go',
-  hoursNote: 'Hours of the work itself, all zones together, before people work side by side.',
+  hoursNote: 'Hours of the work itself in all zones, before people work side by side. The frame runs from low to high.',
   moves: 'What moves the price most',
   movesNote: (price: string): string =>
-    `From the likely ${price}: each number alone at its low and at its high, all others likely. They do not add up.`,
+    `From the likely ${price}: each number alone at its low (open bar) and at its high (solid bar), all others likely. They do not add up.`,
+  part: 'Part',
   kind: 'Kind of cost',
   work: 'Work',
   uncertain: 'Number',
   likely: 'Likely',
-  range: 'Low to high',
-  priceAtLow: 'At its low',
-  priceAtHigh: 'At its high',
+  priceThen: 'Price then',
   bar: 'Bar',
   from: (low: string, high: string): string => `${low} to ${high}`,
   all: (count: number): string => `Show all ${String(count)}`,
   fewer: 'Show the largest only',
   none: 'Nothing has a price yet: what drives it stands here when it has.',
   noMoves: 'No number of this price has a range.',
-  drawing: 'Drawing the bars',
 } as const;

@@ -1,68 +1,69 @@
 import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
-import { useHasMoney } from './useHasMoney.ts';
+import { READINGS, readAs, showWhich, useReading } from './reading.ts';
 import { saveText } from './saveText.ts';
+import { useShownSheet } from './useShownSheet.ts';
+import { useHasMoney } from './useHasMoney.ts';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
-import { planStoreNow, useJob } from '../plan.ts';
-import { openPanel, say } from '../session.ts';
-import { takeoffCsv } from '../../exchange/csv.ts';
-import type { Range } from '../../takeoff/line.ts';
+import { useJob } from '../plan.ts';
+import { say } from '../session.ts';
+import { csvText } from '../../exchange/csv.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
 import { takeoffText } from '../../words/whyWords.ts';
+import { readingWords, sheetWords } from '../../words/workWords.ts';
 
-export type Which = keyof Range;
 const whiches = (['low', 'likely', 'high'] as const).map((value) => ({ value, words: takeoffText[value] }));
+const readings = READINGS.map((value) => ({ value, words: readingWords[value] }));
 
-interface TakeoffBarProps {
-  readonly which: Which;
-  readonly onWhich: (which: Which) => void;
-  readonly takeoff: Takeoff;
-}
-
-/** Which end of the range is shown, what it is priced with, and the way out as a table. */
-export function TakeoffBar({ which, onWhich, takeoff }: TakeoffBarProps): ReactElement {
+/** The way the takeoff is read, which end of its ranges is shown, and the way out: to a spreadsheet, or as a file. */
+export function TakeoffBar({ takeoff }: { readonly takeoff: Takeoff }): ReactElement {
+  const { reading, which } = useReading();
   const job = useJob();
   const hasMoney = useHasMoney();
-  const csv = (): string => takeoffCsv(planStoreNow().getState(), takeoff, job?.currency ?? '');
+  const sheet = useShownSheet(takeoff);
   async function copy(): Promise<void> {
     try {
-      await navigator.clipboard.writeText(csv());
-      say(takeoffText.copied);
+      await navigator.clipboard.writeText(csvText(sheet(), '\t'));
+      say(sheetWords.copied);
     } catch {
-      say(takeoffText.notCopied);
+      say(sheetWords.notCopied);
     }
   }
+  const save = (): Promise<void> =>
+    saveText(csvText(sheet()), `${job?.name ?? 'takeoff'}, ${readingWords[reading].toLowerCase()}.csv`, 'text/csv');
+  // What drives the price is money.
+  const offered = readings.filter(({ value }) => hasMoney || value !== 'drivers');
   return (
     <div className={css.bar}>
-      <Choice label={takeoffText.show} quiet value={which} options={whiches} onChoose={onWhich} />
-      <div className={css.buttons}>
-        {takeoff.notAnOffer.length === 0 && (
-          <Button size="desk" onClick={() => openPanel('questions')}>
-            {takeoffText.questions}
-          </Button>
-        )}
-        {hasMoney && (
-          <Button size="desk" onClick={() => openPanel('money')}>
-            {takeoffText.money}
-          </Button>
-        )}
-        {hasMoney && (
-          <Button size="desk" onClick={() => openPanel('rates')}>
-            {takeoffText.rateBook}
-          </Button>
-        )}
-        {hasMoney && (
+      <Choice
+        label={readingWords.label}
+        quiet
+        value={reading}
+        options={offered}
+        onChoose={readAs}
+        className={css.readings}
+      />
+      {reading === 'zones' && (
+        <Choice
+          label={takeoffText.show}
+          quiet
+          value={which}
+          options={whiches}
+          onChoose={showWhich}
+          className={css.whiches}
+        />
+      )}
+      {reading !== 'orders' && (
+        <div className={css.buttons}>
           <Button size="desk" onClick={() => void copy()}>
-            {takeoffText.copyCsv}
+            {sheetWords.copy}
           </Button>
-        )}
-        {hasMoney && (
-          <Button size="desk" onClick={() => void saveText(csv(), `${job?.name ?? 'takeoff'}.csv`, 'text/csv')}>
-            {takeoffText.saveCsv}
+          <Button size="desk" onClick={() => void save()}>
+            {sheetWords.save}
           </Button>
-        )}
-      </div>
+        </div>
+      )}
     </div>
   );
 }
