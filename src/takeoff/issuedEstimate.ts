@@ -51,8 +51,8 @@ function isSame(a: Range, b: Range): boolean {
 export interface Difference {
   readonly what: string;
   readonly unit: string;
-  readonly then: number | null;
-  readonly now: number | null;
+  readonly before: number | null;
+  readonly after: number | null;
 }
 
 export interface Differences {
@@ -93,6 +93,6 @@ function changed<T>(
     const [before, unitThen] = was ? read(was) : [null, null];
     const [after, unitNow] = is ? read(is) : [null, null];
     if (before === after) return [];
-    return [{ what, unit: unitThen ?? unitNow ?? '', then: before, now: after }];
+    return [{ what, unit: unitThen ?? unitNow ?? '', before, after }];
   });
 }

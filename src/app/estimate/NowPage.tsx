@@ -22,12 +22,12 @@ export function NowPage({ estimate }: { readonly estimate: Estimate }): ReactEle
       .flatMap(frozenLines)
       .map(({ key, code, working }) => [key, moneyTitle(key, code, working.terms[0]?.name ?? '')] as const),
   ]);
-  const rowOf = ({ what, unit, then, now }: Difference) => {
+  const rowOf = ({ what, unit, before, after }: Difference) => {
     const show = (value: number | null): string => {
       if (value === null) return estimateText.gone;
       return unit === 'minor' ? centsOf(value, currency) : `${showNumber(value, 2)} ${unit}`;
     };
-    return { key: what, words: titles.get(what) ?? what, amounts: [show(then), show(now)] };
+    return { key: what, words: titles.get(what) ?? what, amounts: [show(before), show(after)] };
   };
   const rows = [...differences.money, ...differences.rates].map(rowOf);
   return (
