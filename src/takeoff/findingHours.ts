@@ -1,6 +1,6 @@
 import { ringArea } from '../geometry/ring.ts';
 import { findingsIn } from './findingLines.ts';
-import { add, divide, largest, multiply, number, term } from './formula.ts';
+import { add, divide, largest, multiply, number, sumOf, term } from './formula.ts';
 import { grouped } from './grouped.ts';
 import { isCutOut } from './holds.ts';
 import type { Formula, Line } from './line.ts';
@@ -12,12 +12,26 @@ import { lengthTerms, named } from './runHours.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { allowanceTerm, measured, rateTerm } from './terms.ts';
 
+/** What grinds, blasts or planes: a pass of these takes off what would be ground off. */
+const ABRADES: readonly MethodGroup[] = [
+  'grind',
+  'bush',
+  'shot',
+  'scarify',
+  'scabble',
+  'handGrind',
+  'handImpact',
+  'waterJet',
+  'openBlast',
+];
+
 /**
  * Ground off in the zone's own passes: there the finding's factor speaks, and no hours stand beside it. The same where
  * a pass of the zone is itself of the kind that takes the finding away.
  */
 function isInThePasses(group: MethodGroup, zone: ZoneWork): boolean {
-  return group === 'grind' || zone.prep.passes.some((pass) => methodOf(pass.method)?.group === group);
+  const groups = zone.prep.passes.map((pass) => methodOf(pass.method)?.group);
+  return groups.some((each) => each === group || (group === 'grind' && each !== undefined && ABRADES.includes(each)));
 }
 
 /**
@@ -25,6 +39,10 @@ function isInThePasses(group: MethodGroup, zone: ZoneWork): boolean {
  * spot. None for what may not be cut yet, and none for a kind that no method may be planned for.
  */
 export function findingHours(site: Site, zone: ZoneWork): Line[] {
+  return [...removalHours(site, zone), ...pitHours(site, zone)];
+}
+
+function removalHours(site: Site, zone: ZoneWork): Line[] {
   const groups = grouped(findingsIn(site, zone), ({ finding }) => finding.kind);
   return [...groups].flatMap(([kind, findings]): Line[] => {
     const method = findingRowOf(kind)?.method ?? null;
@@ -40,11 +58,12 @@ export function findingHours(site: Site, zone: ZoneWork): Line[] {
         unit: 'h',
         zone: zone.prep.zone,
         records: spots.map(({ id }) => id),
-        formula: add(...spots.map(({ name }) => spotHours(name))),
+        formula: add(...spots.map(({ name }) => spotHours(name, isCutOut(kind)))),
         terms: [
           ...lengthTerms(spots, 'm2'),
           ...spots.map(({ id, name }, i) => measured(shareName(name), shares[i] ?? 1, 'number', id)),
           rateTerm('rate', site.book.rate(`methods/${row.id}`)),
+          ...(isCutOut(kind) ? [rateTerm('rate of filling', site.book.rate('labour/mortar_fill'))] : []),
           allowanceTerm('least minutes', least),
         ],
       }),
@@ -54,8 +73,30 @@ export function findingHours(site: Site, zone: ZoneWork): Line[] {
 
 const shareName = (spot: string): string => `${spot}, part of it in the zone`;
 
-/** A spot takes its area at the rate, and at least its least time; of that the part of it that lies in the zone. */
-function spotHours(name: string): Formula {
+/**
+ * A spot takes its area at the rate, with the mortar in it if it is cut out, and at least its least time; of that the
+ * part of it that lies in the zone.
+ */
+function spotHours(name: string, filled: boolean): Formula {
   const least = divide(multiply(term('least minutes'), term(shareName(name))), number(60));
-  return largest(divide(term(name), term('rate')), least);
+  const taken = divide(term(name), term('rate'));
+  return largest(filled ? add(taken, divide(term(name), term('rate of filling'))) : taken, least);
+}
+
+/** Pitting that has a depth is filled with mortar; without one it is accepted, or somebody measures it. */
+function pitHours(site: Site, zone: ZoneWork): Line[] {
+  const pits = findingsIn(site, zone).filter(({ finding }) => finding.kind === 'pitting' && finding.depthMm);
+  if (pits.length === 0) return [];
+  const spots = named(pits.map(({ finding, areaM2 }) => ({ id: finding.id, tag: finding.tag, value: areaM2 })));
+  return [
+    makeLine({
+      code: 'hours.pitFill',
+      trade: 'hours',
+      unit: 'h',
+      zone: zone.prep.zone,
+      records: spots.map(({ id }) => id),
+      formula: divide(sumOf(spots.map(({ name }) => name)), term('rate')),
+      terms: [...lengthTerms(spots, 'm2'), rateTerm('rate', site.book.rate('labour/mortar_fill'))],
+    }),
+  ];
 }

@@ -6,17 +6,28 @@ import { makeLine } from './makeLine.ts';
 import { edgeTimesOver } from './prep.ts';
 import { methodOf } from './rates/methods.ts';
 import { lengthTerms, named, runHours, type Named } from './runHours.ts';
+import { carriedRuns } from './sealantLines.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { chosen, rateTerm } from './terms.ts';
 import { methodIn, workedFields } from './workedFields.ts';
 
 /**
- * Hours on the joints of a zone, h: old filler sawn out, filled and trimmed, closed and cleared round shot blasting,
+ * Hours on the joints of a zone, h: old filler sawn out, filled and trimmed, carried through under a sealant, closed and cleared round shot blasting,
  * steel angle ground. While what lies in the slab has not been located, no joint is sawn out, nor filled after it.
  * Rates: labour table, common practice, no source.
  */
 export function jointHours(site: Site, zone: ZoneWork): Line[] {
-  return [...fillHours(site, zone), ...shotJointHours(site, zone), ...steelHours(site, zone)];
+  return [...fillHours(site, zone), ...sealHours(site, zone), ...shotJointHours(site, zone), ...steelHours(site, zone)];
+}
+
+/** Joints and working cracks that are carried through: a reservoir where they are too narrow, then rod and sealant. */
+function sealHours(site: Site, zone: ZoneWork): Line[] {
+  const runs = carriedRuns(site, zone).map((run) => ({ ...run, value: run.metres }));
+  const sawn = runs.filter((run) => run.sawn);
+  return [
+    ...(sawn.length === 0 ? [] : [runHours(site, zone, 'hours.reservoir', 'labour/crack_chase', sawn)]),
+    ...(runs.length === 0 ? [] : [runHours(site, zone, 'hours.seal', 'labour/joint_seal', runs)]),
+  ];
 }
 
 function fillHours(site: Site, zone: ZoneWork): Line[] {

@@ -80,6 +80,7 @@ export function everythingJob(): Doc {
     }),
     record('machine:first', { ...NARROW, name: 'First', cutWidthMm: 500, bodyWidthMm: 550, order: '1' }),
     record('machine:small', { ...NARROW, order: '2' }),
+    findingCells('finding:F9', 'pitting', rectangle(1_000, 1_000, [13_000, 3_000]), { depthMm: 3 }),
     set('recipe:grind', 'followedBy', ['machine:small']),
   );
 }

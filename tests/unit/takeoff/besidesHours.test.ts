@@ -153,6 +153,14 @@ describe('joints round shot blasting', () => {
     expect(takeoff(unknown, FLOOR).holds.flatMap(({ records }) => records)).toContain('joint:a');
   });
 
+  test('a joint that is carried through: a reservoir at 18 m/h where it is narrow, rod and sealant at 18 m/h', () => {
+    const narrow = room({}, joint({ widthMm: 3 }));
+    expect(of(narrow, 'hours.reservoir')).toBeCloseTo(12 / 18, 9);
+    expect(of(narrow, 'hours.seal')).toBeCloseTo(12 / 18, 9);
+    const wide = room({}, joint({ kind: 'isolation', widthMm: 15 }));
+    expect([of(wide, 'hours.reservoir'), of(wide, 'hours.seal')]).toEqual([0, 12 / 18]);
+  });
+
   test('steel angle: 12 m at 10 m/h', () => {
     expect(of(room({}, joint({ steelAngle: true })), 'hours.steelAngle')).toBeCloseTo(1.2, 9);
   });
@@ -257,7 +265,19 @@ describe('findings', () => {
     expect(of(room({}, findingCells('finding:F1', 'hollow', spot)), 'hours.finding.hollow')).toBeCloseTo(40 / 60, 9);
     expect(of(room({}, findingCells('finding:F1', 'oil_light', spot)), 'hours.finding.oil_light')).toBeCloseTo(0.1, 9);
     const large = rectangle(1_000, 1_000, [4_000, 3_000]);
-    expect(of(room({}, findingCells('finding:F1', 'hollow', large)), 'hours.finding.hollow')).toBeCloseTo(1 / 0.6, 6);
+    expect(of(room({}, findingCells('finding:F1', 'hollow', large)), 'hours.finding.hollow')).toBeCloseTo(
+      1 / 0.6 + 1 / 8,
+      6,
+    );
+  });
+
+  test('paint in a zone that is only etched is ground off apart; pitting with a depth is filled at 8 m2/h', () => {
+    const etch = recipeCells('etch', { method: 'acid_etch', times: 1 });
+    const doc = room({ recipe: 'recipe:etch' }, etch, coat('finding:F1', 'paint'));
+    expect(of(doc, 'hours.finding.paint')).toBeCloseTo(4 / 25, 9);
+    const pits = findingCells('finding:F1', 'pitting', rectangle(2_000, 2_000, [4_000, 3_000]), { depthMm: 3 });
+    expect(of(room({}, pits), 'hours.pitFill')).toBeCloseTo(4 / 8, 9);
+    expect(of(withCells(room({}, pits), set('finding:F1', 'depthMm', undefined)), 'hours.pitFill')).toBe(0);
   });
 
   test('all factors together leave a tenth of the rate (common practice, no source)', () => {
