@@ -1,7 +1,7 @@
 import { codeWords } from './codeWords.ts';
 import { recordOf, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import { isRecordId } from '../model/id.ts';
-import { textInUnits } from '../words/textInUnits.ts';
+import { textInUnits } from '../model/textInUnits.ts';
 import type { Units } from '../model/units.ts';
 import { standInMethod } from '../takeoff/prep.ts';
 import { abrasiveOf } from '../takeoff/rates/abrasives.ts';

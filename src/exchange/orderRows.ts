@@ -1,5 +1,5 @@
 import type { Doc } from '../model/doc.ts';
-import { textInUnits } from '../words/textInUnits.ts';
+import { textInUnits } from '../model/textInUnits.ts';
 import type { Units } from '../model/units.ts';
 import type { Line, Range } from '../takeoff/line.ts';
 import { orderTable, toppingRows, type OrderKind, type OrderRow } from '../takeoff/orderTable.ts';

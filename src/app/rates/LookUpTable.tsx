@@ -2,7 +2,7 @@ import type { ReactElement } from 'react';
 import css from './RateBook.module.css';
 import { lookUpRows, type LookUp, type LookUpRow } from './lookUpTables.ts';
 import { inSentences } from './rateFigures.ts';
-import { textInUnits } from '../../words/textInUnits.ts';
+import { textInUnits } from '../../model/textInUnits.ts';
 import { useUnits } from '../plan.ts';
 import { sourceSays } from '../../words/whyWords.ts';
 

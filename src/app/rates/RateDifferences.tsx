@@ -5,7 +5,7 @@ import { Button } from '../parts/Button.tsx';
 import { unitSign } from '../parts/Figure.tsx';
 import { Tag } from '../parts/Tag.tsx';
 import { planStoreNow, run, useDoc, useUnits } from '../plan.ts';
-import { textInUnits } from '../../words/textInUnits.ts';
+import { textInUnits } from '../../model/textInUnits.ts';
 import { bookDifferences, type BookDifference } from '../../takeoff/rates/bookDifferences.ts';
 import { rowsLeft, rowsOfBook } from '../../takeoff/rates/rateChanges.ts';
 import type { RateFigures } from '../../takeoff/rates/rowEdition.ts';

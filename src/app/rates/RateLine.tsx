@@ -2,7 +2,7 @@ import { useEffect, useRef, type ReactElement, type RefObject } from 'react';
 import css from './RateBook.module.css';
 import { RateEditor } from './RateEditor.tsx';
 import { inSentences, rateFigures } from './rateFigures.ts';
-import { textInUnits } from '../../words/textInUnits.ts';
+import { textInUnits } from '../../model/textInUnits.ts';
 import { Button } from '../parts/Button.tsx';
 import { unitSign } from '../parts/Figure.tsx';
 import { Tag } from '../parts/Tag.tsx';

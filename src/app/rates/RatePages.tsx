@@ -8,7 +8,7 @@ import { RATE_TABLES, tableOf, type RateTable } from './rateTables.ts';
 import type { Page } from './RateTablesList.tsx';
 import { useRateUses } from './useRateUses.ts';
 import { useDoc, useUnits } from '../plan.ts';
-import { textInUnits } from '../../words/textInUnits.ts';
+import { textInUnits } from '../../model/textInUnits.ts';
 import { machineOfCode } from '../../takeoff/rates/machineRate.ts';
 import { rateBook } from '../../takeoff/rates/rateBook.ts';
 import { lookUpText } from '../../words/lookUpWords.ts';

@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
+import { IssueEstimate } from '../estimate/IssueEstimate.tsx';
 import { Button } from '../parts/Button.tsx';
 import { openPanel } from '../session.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
@@ -20,6 +21,9 @@ export function PriceActions({ takeoff }: { readonly takeoff: Takeoff }): ReactE
           {takeoffText.questions}
         </Button>
       )}
+      <div className={css.issue}>
+        <IssueEstimate takeoff={takeoff} />
+      </div>
     </div>
   );
 }

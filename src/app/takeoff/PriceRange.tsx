@@ -2,6 +2,7 @@ import type { ReactElement } from 'react';
 import css from './PriceRange.module.css';
 import { moneyOnScreen } from './showQuantity.ts';
 import { useSeveralFloors } from './useSeveralFloors.ts';
+import { IssueEstimate } from '../estimate/IssueEstimate.tsx';
 import { Button } from '../parts/Button.tsx';
 import { useJob } from '../plan.ts';
 import { HoldOf } from '../prep/ZoneHolds.tsx';
@@ -44,6 +45,7 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
             <Button wide onClick={() => askWhy(price.key)}>
               {priceText.why}
             </Button>
+            <IssueEstimate takeoff={takeoff} />
           </div>
         </div>
       ) : (

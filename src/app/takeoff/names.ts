@@ -4,7 +4,7 @@ import type { RecordId } from '../../model/cell.ts';
 import { lineName, rowName, thingName, titleOf } from '../../exchange/lineNames.ts';
 import { onFloor, recordOf, type Doc, type Held } from '../../model/doc.ts';
 import { isRecordId } from '../../model/id.ts';
-import { textInUnits } from '../../words/textInUnits.ts';
+import { textInUnits } from '../../model/textInUnits.ts';
 import type { Units } from '../../model/units.ts';
 import type { Line, Term } from '../../takeoff/line.ts';
 import type { TableRow } from '../../takeoff/lineTable.ts';

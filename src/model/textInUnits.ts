@@ -1,5 +1,5 @@
-import { figureText, showArea, showNumber } from '../model/showNumber.ts';
-import { M2_PER_FT2, MM_PER_IN, type Units } from '../model/units.ts';
+import { figureText, showArea, showNumber } from './showNumber.ts';
+import { M2_PER_FT2, MM_PER_IN, type Units } from './units.ts';
 
 const NUMBER = String.raw`\d+(?:\.\d+)?`;
 const IN_100_M2 = new RegExp(`(${NUMBER}) in 100 m2`);

@@ -1,6 +1,6 @@
 /** Measures inside the names of takeoff lines and terms. 1 ft = 0.3048 m, 1 in = 25.4 mm (NIST SP 811); sums by hand. */
 import { expect, test } from 'vitest';
-import { textInUnits } from '../../../src/words/textInUnits.ts';
+import { textInUnits } from '../../../src/model/textInUnits.ts';
 
 test.each([
   ['Cracks, static, 0.3 to 6 mm', 'Cracks, static, 0.012 to 0.24 in'],
