@@ -25,7 +25,7 @@ const HAIR = 1e-9;
  * Keys of frozen lines that do not come out of their own terms, or differ from the line they took a term from; and
  * `total` where the total is not what the price says. Empty: the estimate works out again to the cent.
  */
-export function brokenLines(estimate: Estimate): string[] {
+export function brokenLines(estimate: Pick<Estimate, 'lines' | 'totalMinor' | 'lowMinor' | 'highMinor'>): string[] {
   const lines = frozenLines(estimate);
   const byKey = new Map(lines.map((line) => [line.key, line]));
   const broken = lines.filter(({ quantity, working, code }) => {

@@ -36,7 +36,6 @@ export const estimateText = {
   assumptions: 'The price rests on',
   exclusions: 'Not in the price',
   changeWords: 'Change these words',
-  words: 'What the price rests on',
   wordsSay: 'One sentence a line. They go into the next estimate; issued ones keep theirs.',
   usualWords: 'Back to the usual words',
   wordsDone: 'Done',

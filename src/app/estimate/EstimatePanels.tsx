@@ -2,7 +2,6 @@ import type { ReactElement } from 'react';
 import { EstimateList } from './EstimateList.tsx';
 import { EstimateView } from './EstimateView.tsx';
 import { IssueDialog } from './IssueDialog.tsx';
-import { SentencesDialog } from './SentencesDialog.tsx';
 import { useDoc } from '../plan.ts';
 import { useSession } from '../session.ts';
 import { useHasMoney } from '../takeoff/useHasMoney.ts';
@@ -17,7 +16,6 @@ export function EstimatePanels(): ReactElement | null {
   const estimate = useDoc((doc) => recordOf(doc, 'estimate', id));
   if (!hasMoney) return null;
   if (panel === 'issueEstimate') return <IssueDialog />;
-  if (panel === 'sentences') return <SentencesDialog />;
   if (panel === 'estimates') return <EstimateList />;
   return estimate ? <EstimateView estimate={estimate} /> : null;
 }

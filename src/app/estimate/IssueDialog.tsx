@@ -1,10 +1,12 @@
-import { useMemo, type ReactElement } from 'react';
+import { useMemo, useState, type ReactElement } from 'react';
 import css from './Estimate.module.css';
+import { SentenceFields } from './SentenceFields.tsx';
 import { SentenceList } from './SentenceList.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { newId, run, useDoc } from '../plan.ts';
 import { openPanel, say } from '../session.ts';
+import { usePricing } from '../rates/usePricing.ts';
 import { offerWords } from '../questions/offerWords.ts';
 import { today } from '../today.ts';
 import type { Json } from '../../model/cell.ts';
@@ -18,6 +20,8 @@ import { noticeWords } from '../../words/takeoffWords.ts';
 export function IssueDialog(): ReactElement {
   const doc = useDoc((now) => now);
   const { job, frozen } = useMemo(() => estimateNow(doc), [doc]);
+  const edits = usePricing();
+  const [changing, setChanging] = useState(false);
   const { number } = nextEstimate(doc);
   const currency = frozen?.currency ?? '';
   const floors = new Set(job.zones.map(({ floor }) => floor)).size;
@@ -64,17 +68,19 @@ export function IssueDialog(): ReactElement {
         </div>
       )}
       <p className={css.note}>{estimateText.issueSays}</p>
-      {frozen && (
+      {changing ? (
+        <SentenceFields edits={edits} />
+      ) : (
         <>
-          <SentenceList title={estimateText.assumptions} sentences={frozen.assumptions ?? []} />
-          <SentenceList title={estimateText.exclusions} sentences={frozen.exclusions ?? []} />
-          <div>
-            <Button size="desk" onClick={() => openPanel('sentences')}>
-              {estimateText.changeWords}
-            </Button>
-          </div>
+          <SentenceList title={estimateText.assumptions} sentences={frozen?.assumptions ?? []} />
+          <SentenceList title={estimateText.exclusions} sentences={frozen?.exclusions ?? []} />
         </>
       )}
+      <div>
+        <Button size="desk" aria-pressed={changing} onClick={() => setChanging(!changing)}>
+          {changing ? estimateText.wordsDone : estimateText.changeWords}
+        </Button>
+      </div>
     </Dialog>
   );
 }

@@ -124,8 +124,8 @@ describe('a floor with nothing on it', () => {
   });
 
   test('a page that is not trued on it keeps the job from being an offer', () => {
-    const page = { floor: UPPER, name: 'Plan', image: 'h', widthPx: 100, heightPx: 100, dimensions: [] } as const;
-    const untrued = withCells(empty, record('page:a', { ...page, origin: [0, 0], guessMmPerPx: 10 }));
+    const page = { floor: UPPER, name: 'Plan', image: 'h', widthPx: 100, heightPx: 100 } as const;
+    const untrued = withCells(empty, record('page:a', { ...page, dimensions: [], origin: [0, 0], guessMmPerPx: 10 }));
     expect(jobPrice(untrued).notAnOffer).toContain('pageNotTrued');
   });
 });
