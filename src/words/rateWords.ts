@@ -37,6 +37,20 @@ export function rateCsvSentence(fault: CsvFault): string {
   return `Line ${fault.line}: ${csvFaults[fault.kind](fault)}`;
 }
 
+/** One rate that is being changed, in the book or beside Why. */
+export const rateText = {
+  rateOf: (name: string): string => `Rate: ${name}`,
+  low: 'Low',
+  likely: 'Likely',
+  high: 'High',
+  save: 'Keep this rate',
+  back: "Back to the book's value",
+  cancel: 'Leave it',
+  order: 'Low, likely and high have to rise in that order.',
+  positive: 'A rate is more than 0.',
+  close: 'Done',
+};
+
 export const rateBookText = {
   title: 'Rate book of this job',
   intro:

@@ -71,31 +71,6 @@ export const whyText = {
   one: 'the whole',
 };
 
-export const rateText = {
-  title: 'Rate book of this job',
-  intro:
-    'The job keeps the rates it was priced with. Low, likely and high are as they are, not hours: a high rate makes few hours.',
-  edit: 'Change',
-  rateOf: (name: string): string => `Rate: ${name}`,
-  low: 'Low',
-  likely: 'Likely',
-  high: 'High',
-  save: 'Keep this rate',
-  back: "Back to the book's value",
-  cancel: 'Leave it',
-  order: 'Low, likely and high have to rise in that order.',
-  positive: 'A rate is more than 0.',
-  tables: {
-    methods: 'Machines and methods',
-    labour: 'Hand and site work',
-    factors: 'Factors',
-    consumables: 'Tooling and material',
-  },
-  search: 'Find a rate',
-  none: 'No rate has these words in its name.',
-  close: 'Done',
-};
-
 export const moneyText = {
   title: 'Wages and prices',
   intro: 'Invented to start with. Set yours, then confirm: until then every price says "with sample wages and prices".',

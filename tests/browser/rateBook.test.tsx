@@ -71,7 +71,8 @@ async function typeIn(name: string, text: string): Promise<void> {
   await userEvent.keyboard('{Tab}');
 }
 
-function choose(name: string, text: string): void {
+async function choose(name: string, text: string): Promise<void> {
+  await expect.element(button('Open CSV')).toBeVisible();
   const input = document.querySelector<HTMLInputElement>('input[type=file]');
   if (!input) throw new Error('no file button');
   const files = new DataTransfer();
@@ -129,11 +130,11 @@ test('a machine gets a rate of its own, which its hours are worked out with', as
   await typeIn('Likely', '50');
   await button('Keep this rate').click();
   await expect.poll(() => rateBook(store.getState()).methodRate('grinder_small', 'machine:a').likely).toBe(50);
-  await expect.poll(() => document.body.textContent).toMatch(/Our small one.*your own figure/);
+  await expect.poll(() => document.body.textContent).toMatch(/Our small one.*Your own figure/);
 });
 
 test('a table is read from a file, or refused with a sentence for each bad line', async () => {
-  choose('bad.csv', 'Code,Unit,Low,Likely,High\nlabour/edge_hand,m/h,9,8,7\nlabour/none,m/h,1,2,3');
+  await choose('bad.csv', 'Code,Unit,Low,Likely,High\nlabour/edge_hand,m/h,9,8,7\nlabour/none,m/h,1,2,3');
   const alert = inBook('alert');
   await expect.element(alert).toHaveTextContent('Line 2: low, likely and high have to rise in that order.');
   await expect.element(alert).toHaveTextContent('Line 3: no rate has the code "labour/none".');
@@ -143,7 +144,7 @@ test('a table is read from a file, or refused with a sentence for each bad line'
     'labour/drain,Drain or pit frame,min each,6,10,20',
     'labour/drain,Drain or pit frame,min each,6,11,20',
   );
-  choose('ours.csv', csv);
+  await choose('ours.csv', csv);
   await expect.element(inBook('status')).toHaveTextContent('1 rate taken from ours.csv.');
   await expect.poll(() => rate('labour/drain')).toMatchObject({ likely: 11, provenance: 'own' });
   await expect.poll(() => document.querySelector('[role=alert]')).toBeNull();
@@ -153,6 +154,8 @@ test('words are found in every table, those to look up too', async () => {
   await field('Find a rate').fill('asbestos');
   await expect.element(page.getByRole('region', { name: 'Legal limits' })).toBeVisible();
   await expect.poll(() => document.body.textContent).toContain('CFR1926.1101');
+  await field('Find a rate').fill('silica, table');
+  await expect.poll(() => document.body.textContent).toContain('Walk-behind milling machines and floor grinders');
   await field('Find a rate').fill('nothing is called so');
   await expect.element(page.getByText('No rate has these words in its name.')).toBeVisible();
 });

@@ -4,6 +4,7 @@ import { lookUpRows, type LookUp, type LookUpRow } from './lookUpTables.ts';
 import { inSentences } from './rateFigures.ts';
 import { textInUnits } from '../../model/textInUnits.ts';
 import { useUnits } from '../plan.ts';
+import { lookUpText } from '../../words/lookUpWords.ts';
 import { sourceSays } from '../../words/whyWords.ts';
 
 interface LookUpTableProps {
@@ -12,8 +13,9 @@ interface LookUpTableProps {
   readonly wanted: string;
 }
 
-export function isWanted({ name, says, more }: LookUpRow, wanted: string): boolean {
-  return wanted === '' || `${name} ${says} ${more ?? ''}`.toLowerCase().includes(wanted);
+/** Whether a row has the words that are looked for; all rows of a table that has them in its name. */
+export function isWanted({ name, says, more }: LookUpRow, table: LookUp, wanted: string): boolean {
+  return `${lookUpText.names[table]} ${name} ${says} ${more ?? ''}`.toLowerCase().includes(wanted);
 }
 
 /** Rows of a table that nothing is worked with: what it says, and who says so. */
@@ -22,7 +24,7 @@ export function LookUpTable({ table, wanted }: LookUpTableProps): ReactElement {
   return (
     <ul>
       {lookUpRows(table)
-        .filter((row) => isWanted(row, wanted))
+        .filter((row) => isWanted(row, table, wanted))
         .map((row) => (
           <li key={`${row.name} ${row.says}`} className={css.lookUp}>
             <b>{inSentences(textInUnits(row.name, units))}</b>

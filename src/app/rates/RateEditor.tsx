@@ -10,8 +10,8 @@ import type { Priced } from '../../takeoff/rates/rateBook.ts';
 import { baseRow, OWN_FIGURE, ownRate, rowsOfBook } from '../../takeoff/rates/rateChanges.ts';
 import { isSameRow } from '../../takeoff/rates/rowEdition.ts';
 import { rateUnit } from '../../takeoff/rates/rateUnits.ts';
-import { rateBookText } from '../../words/rateWords.ts';
-import { rateText, sourceSays } from '../../words/whyWords.ts';
+import { rateBookText, rateText } from '../../words/rateWords.ts';
+import { sourceSays } from '../../words/whyWords.ts';
 
 type Bounds = Readonly<Record<'low' | 'likely' | 'high', number>>;
 const bounds = ['low', 'likely', 'high'] as const;

@@ -11,8 +11,8 @@ import { machineOfCode } from '../../takeoff/rates/machineRate.ts';
 import type { Priced } from '../../takeoff/rates/rateBook.ts';
 import { baseRow, OWN_FIGURE, rowsOfBook } from '../../takeoff/rates/rateChanges.ts';
 import { isSameRow } from '../../takeoff/rates/rowEdition.ts';
-import { rateBookText as text } from '../../words/rateWords.ts';
-import { rateText, sourceSays } from '../../words/whyWords.ts';
+import { rateBookText as text, rateText } from '../../words/rateWords.ts';
+import { sourceSays } from '../../words/whyWords.ts';
 
 interface RateLineProps {
   readonly rate: Priced;

@@ -35,7 +35,7 @@ export function RatePages({ page, wanted, ...of }: RatePagesProps): ReactElement
       .map((rate) => ({ rate, method: null })),
   ]);
   const isFound = ({ rate }: MachineRate): boolean =>
-    wanted === '' || textInUnits(rate.term, units).toLowerCase().includes(wanted);
+    `${text.names[tableOf(rate)]} ${textInUnits(rate.term, units)}`.toLowerCase().includes(wanted);
   const open = (each: Page): boolean => wanted !== '' || each === page;
   const rateTables = RATE_TABLES.filter(open).map((table) => ({
     table,
@@ -43,7 +43,7 @@ export function RatePages({ page, wanted, ...of }: RatePagesProps): ReactElement
   }));
   const shown = rateTables.filter(({ table, rows }) => rows.length > 0 || table === page);
   const lookUps = LOOK_UPS.filter((table) => open(`lookUp/${table}`)).filter((table) =>
-    lookUpRows(table).some((row) => isWanted(row, wanted)),
+    lookUpRows(table).some((row) => isWanted(row, table, wanted)),
   );
   if (wanted !== '' && shown.every(({ rows }) => rows.length === 0) && lookUps.length === 0) return <p>{text.none}</p>;
   return (

@@ -15,8 +15,8 @@ import { useHasMoney } from '../takeoff/useHasMoney.ts';
 import { book } from '../../takeoff/rates/book.ts';
 import { changedCodes } from '../../takeoff/rates/rateChanges.ts';
 import { bookEdition } from '../../takeoff/rates/rowEdition.ts';
-import { rateBookText as text } from '../../words/rateWords.ts';
-import { rateText, takeoffText } from '../../words/whyWords.ts';
+import { rateBookText as text, rateText } from '../../words/rateWords.ts';
+import { takeoffText } from '../../words/whyWords.ts';
 
 const EDITION = bookEdition(book);
 
@@ -34,6 +34,8 @@ export function RatesDialog(): ReactElement {
   const thenDo = (act: () => void): void => {
     if (!(keepRef.current?.() ?? true)) return;
     setChanging(null);
+    // Undo takes back the last step: what was said of one before is over.
+    setSaid(null);
     act();
   };
   const close = (): void => thenDo(() => openPanel(null));

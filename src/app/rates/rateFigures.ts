@@ -27,5 +27,6 @@ export function inSentences(...phrases: readonly (string | undefined)[]): string
     .map((phrase) => phrase.charAt(0).toUpperCase() + phrase.slice(1))
     .join('. ')
     .replaceAll(/\b(m|ft|mm)2\b/g, '$1²')
-    .replaceAll(/\b(m|ft)3\b/g, '$1³');
+    .replaceAll(/\b(m|ft)3\b/g, '$1³')
+    .replaceAll(/\bug\b/g, 'µg');
 }
