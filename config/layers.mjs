@@ -40,6 +40,7 @@ const PURE = [
 const DOORS = [
   { packages: ['polygon-clipping', 'clipper2-ts'], owner: '^src/geometry/clip\\.ts$' },
   { packages: ['@turf/area'], owner: '^src/geometry/geodesic\\.ts$' },
+  { packages: ['@observablehq/plot'], owner: '^src/app/takeoff/drawBars\\.ts$' },
   { packages: ['konva', 'react-konva', 'react', 'react-dom'], owner: '^src/(canvas/layers|app)/' },
   { packages: ['@base-ui/react', 'zustand', 'idb', 'browser-fs-access'], owner: '^src/app/' },
 ];

@@ -1,4 +1,4 @@
-import { KG_PER_LB, L_PER_GAL, M2_PER_FT2, M_PER_FT, type Units } from '../model/units.ts';
+import { KG_PER_LB, L_PER_GAL, M2_PER_FT2, M_PER_FT, MM_PER_IN, type Units } from '../model/units.ts';
 
 /** The unit that a quantity stands in on a sheet, and what one of it is worth in the unit of its line. */
 export interface SheetUnit {
@@ -12,6 +12,7 @@ const IN_FEET: Readonly<Record<string, SheetUnit>> = {
   m: { unit: 'ft', worth: M_PER_FT },
   L: { unit: 'gal', worth: L_PER_GAL },
   kg: { unit: 'lb', worth: KG_PER_LB },
+  mm: { unit: 'in', worth: MM_PER_IN },
 };
 
 /** Shown value = value / worth; pieces, hours, days and percent are the same everywhere. */

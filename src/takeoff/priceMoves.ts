@@ -29,12 +29,11 @@ export function priceMoves(lines: readonly Line[]): PriceMoves | null {
   const price = lines.find(({ code }) => code === 'money.price');
   if (!price) return null;
   const graph = graphBelow(price, lines);
-  const priceWith = (key: string | null, which: keyof Range): number => priced(price, graph, key, which);
-  const likely = priceWith(null, 'likely');
+  const likely = priced(price, graph, null);
   const moves = uncertain(graph)
     .map((source): PriceMove => {
-      const [low, high] = [priceWith(source.key, 'low'), priceWith(source.key, 'high')];
-      return { ...source, low, high };
+      const at = (value: number): number => priced(price, graph, { ...source, value });
+      return { ...source, low: at(source.term.value.low), high: at(source.term.value.high) };
     })
     .filter(({ low, high }) => low !== likely || high !== likely)
     .toSorted((a, b) => swing(b, likely) - swing(a, likely));
@@ -95,20 +94,27 @@ function uncertain(graph: Graph): readonly Pick<PriceMove, 'key' | 'term' | 'lin
   return [...found.values()];
 }
 
+/** One number that is not what is likely. */
+interface Moved {
+  readonly key: string;
+  readonly term: Term;
+  readonly value: number;
+}
+
 /**
- * The top line with one number in one case, all else likely. What does not follow from that number is what it was:
- * most lines need not be worked out again.
+ * The top line with one number moved, all else likely. What does not follow from that number is what it was: most lines
+ * need not be worked out again.
  */
-function priced(top: Line, graph: Graph, moved: string | null, which: keyof Range): number {
-  const following = moved === null ? null : followers(graph, moved);
+function priced(top: Line, graph: Graph, moved: Moved | null): number {
+  const following = moved === null ? null : followers(graph, moved.key);
   const known = new Map<string, number>();
   const valueOf = (node: Node): number => {
     if (following?.has(node.line.key) === false) return node.line.quantity.likely;
     const before = known.get(node.line.key);
     if (before !== undefined) return before;
     const terms = node.terms.map(({ term, of, key }): Term => {
-      const value = of ? valueOf(of) : term.value[key === moved ? which : 'likely'];
-      return { ...term, value: fixed(value) };
+      const own = moved?.key === key && isSame(term, moved.term) ? moved.value : term.value.likely;
+      return { ...term, value: fixed(of ? valueOf(of) : own) };
     });
     const { likely } = evaluate(node.line.working.formula, terms);
     known.set(node.line.key, likely);
@@ -116,6 +122,11 @@ function priced(top: Line, graph: Graph, moved: string | null, which: keyof Rang
   };
   const node = graph.get(top.key);
   return node ? valueOf(node) : top.quantity.likely;
+}
+
+/** Also where a line holds it still, lest one loss is counted twice in its range: moved alone it moves there too. */
+function isSame(a: Term, b: Term): boolean {
+  return a.unit === b.unit && a.value.likely === b.value.likely;
 }
 
 /** Keys of the lines that take a number, and of all that follow from them. */

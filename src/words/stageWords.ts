@@ -124,7 +124,7 @@ export const prepText = {
   held: 'Held',
   onThePlan: 'On the plan',
   legendReach: 'reach of the machine',
-  legendHand: 'left for hand tools, drawn at 4 px or more',
+  legendHand: 'left for hand tools; thin strips are drawn wider',
   legendStop: 'stop line',
   legendJoint: 'joint',
   name: 'Name',

@@ -20,7 +20,6 @@ export function sourceSays(source: string, provenance: string, fromMemory: boole
 }
 
 export const takeoffText = {
-  zones: 'By zone',
   likely: 'Likely',
   low: 'Low',
   high: 'High',
@@ -28,16 +27,11 @@ export const takeoffText = {
   work: 'Work',
   show: 'Show',
   lowToHigh: 'low to high',
-  priceLikely: 'Price, likely',
   priceOf: (which: string): string => `Price, ${which}`,
   held: 'held',
   heldTitle: 'Held: no rate until the result is recorded',
   rest: 'Rest',
   onlyThisFloor: 'For this floor alone: the other floors have a takeoff and a price of their own.',
-  copyCsv: 'Copy CSV',
-  saveCsv: 'Save CSV',
-  copied: 'The takeoff is on the clipboard as CSV.',
-  notCopied: 'This browser does not let the page copy. Save it as CSV instead.',
   money: 'Wages and prices',
   rateBook: 'Rate book',
   questions: 'The four questions',

@@ -18,11 +18,14 @@ export function BarsInColumn({ part, ...drawn }: BarsInColumnProps): ReactElemen
     if (!home || widthPx === 0) return;
     let gone = false;
     const draw = async (): Promise<void> => {
-      // The library that draws is fetched with the first bars.
-      const { drawBars, drawScale } = await import('./drawBars.ts');
-      if (gone) return;
-      const drawing = part === 'bars' ? drawBars : drawScale;
-      home.replaceChildren(drawing({ bars, from, likely, asked, tick, widthPx, heightPx }));
+      try {
+        // The library that draws is fetched with the first bars.
+        const { drawBars, drawScale } = await import('./drawBars.ts');
+        const drawing = part === 'bars' ? drawBars : drawScale;
+        if (!gone) home.replaceChildren(drawing({ bars, from, likely, asked, tick, widthPx, heightPx }));
+      } catch {
+        // No connection, and not kept yet: the figures beside the column say the same.
+      }
     };
     void draw();
     return () => {

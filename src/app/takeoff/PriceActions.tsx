@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
 import { IssueEstimate } from '../estimate/IssueEstimate.tsx';
+import { useLayout } from '../look/useLayout.ts';
 import { Button } from '../parts/Button.tsx';
 import { openPanel } from '../session.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
@@ -8,6 +9,8 @@ import { takeoffText } from '../../words/whyWords.ts';
 
 /** Under the price: what it is worked out with, and what makes an offer of it. */
 export function PriceActions({ takeoff }: { readonly takeoff: Takeoff }): ReactElement {
+  // By thumb it stands with the price, at the top.
+  const phone = useLayout() === 'phone';
   return (
     <div className={css.actions}>
       <Button size="desk" onClick={() => openPanel('rates')}>
@@ -21,9 +24,11 @@ export function PriceActions({ takeoff }: { readonly takeoff: Takeoff }): ReactE
           {takeoffText.questions}
         </Button>
       )}
-      <div className={css.issue}>
-        <IssueEstimate takeoff={takeoff} />
-      </div>
+      {!phone && (
+        <div className={css.issue}>
+          <IssueEstimate takeoff={takeoff} />
+        </div>
+      )}
     </div>
   );
 }
