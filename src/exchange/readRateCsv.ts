@@ -121,7 +121,8 @@ function readRow(doc: Doc, { line, broken }: CsvRecord, cell: (name: RateColumn)
   const [low, likely, high] = BOUNDS.map((column) => {
     const read = numberIn(cell(column));
     if (!read.ok) faults.push({ line, kind: 'number', what: read.what, other: column, number: read.fault });
-    else if (read.value <= 0) faults.push({ line, kind: 'positive', what: cell(column).trim(), other: column });
+    else if (read.value === 0 && base.low > 0)
+      faults.push({ line, kind: 'positive', what: cell(column).trim(), other: column });
     return read.ok ? read.value * meant.worth : 0;
   }) as [number, number, number];
   if (faults.length > 0) return { code, row: null, faults };

@@ -8,10 +8,10 @@ import { plainUse, type Use } from './orderLines.ts';
 import { coverings } from './rates/coverings.ts';
 import { findingRowOf } from './rates/findings.ts';
 import { methodOf } from './rates/methods.ts';
-import { PRACTICE } from './rates/rateRow.ts';
+import { removalCode } from './rates/removals.ts';
 import { coverTerms, removedCovers } from './removedCovers.ts';
 import type { Site, ZoneWork } from './site.ts';
-import { chosen, lineTerm, measured, rateTerm } from './terms.ts';
+import { allowanceTerm, chosen, lineTerm, measured, rateTerm } from './terms.ts';
 import { isInThePasses } from './toolAreas.ts';
 import { wasteWay, type WasteWay } from './wasteWays.ts';
 
@@ -58,7 +58,7 @@ interface Part {
 function massOf(site: Site, zone: ZoneWork, way: Exclude<WasteWay, 'wet'>, grit: readonly Line[]): Line | null {
   const { prep } = zone;
   const concrete = [
-    passMass(zone, way),
+    passMass(site, zone, way),
     ...soilMasses(site, zone, way),
     ...(way === 'rubble' ? holeMasses(site, zone) : []),
   ];
@@ -87,7 +87,7 @@ function massOf(site: Site, zone: ZoneWork, way: Exclude<WasteWay, 'wet'>, grit:
 }
 
 /** Passes take all of the net floor: strip and hand areas come down to the same level. */
-function passMass({ prep, measure }: ZoneWork, way: WasteWay): Part | null {
+function passMass({ book }: Site, { prep, measure }: ZoneWork, way: WasteWay): Part | null {
   const passes = prep.passes.flatMap((pass, i) => {
     const row = methodOf(pass.method);
     return row && wasteWay(row) === way && row.removalMm[1] > 0 ? [{ pass, row, name: `pass ${i + 1}` }] : [];
@@ -100,7 +100,7 @@ function passMass({ prep, measure }: ZoneWork, way: WasteWay): Part | null {
       measured('net floor', measure.netM2, 'm2', `netFloor|${prep.zone}`),
       ...passes.flatMap(({ pass, row, name }) => [
         chosen(`${name}, times over`, pass.times, 'number', pass.record),
-        removalTerm(`${name}, removal`, row.removalMm),
+        allowanceTerm(`${name}, removal`, book.rate(removalCode(row.id))),
       ]),
     ],
   };
@@ -123,7 +123,7 @@ function soilMasses(site: Site, zone: ZoneWork, way: WasteWay): Part[] {
       terms: [
         measured(name, areaM2, 'm2', finding.id),
         finding.depthMm === undefined
-          ? removalTerm(removal, row.removalMm)
+          ? allowanceTerm(removal, site.book.rate(removalCode(row.id)))
           : chosen(removal, finding.depthMm, 'mm', finding.id),
       ],
     };
@@ -138,11 +138,6 @@ function holeMasses(site: Site, zone: ZoneWork): Part[] {
       terms: [measured(hole.name, hole.areaM2, 'm2', hole.id), depth],
     };
   });
-}
-
-/** Likely is the middle of low and high: 0.3 mm for a planetary grinder. */
-function removalTerm(name: string, [low, high]: readonly [number, number]): Term {
-  return { name, value: { low, likely: (low + high) / 2, high }, unit: 'mm', from: null, ...PRACTICE };
 }
 
 function concreteTerm(): Term {

@@ -72,6 +72,7 @@ export const rateBookText = {
     site: 'Site work and waits',
     concrete: 'Concrete and coatings',
     room: 'Room and hours',
+    removal: 'Taken off in a pass',
     tooling: 'Tool lives',
     goods: 'Fillers, bags, packs',
     chemicals: 'Washes and chemicals',
@@ -89,6 +90,7 @@ export const rateBookText = {
     site: 'Hours and waits of the whole job',
     concrete: 'Slows or speeds the rate of a pass',
     room: 'Slows the rate of a pass, or lengthens its hours',
+    removal: 'Dust and waste of a pass',
     tooling: 'Tooling that the job wears off',
     goods: 'What is bought in packs',
     chemicals: 'Chemicals, rinses and their water',
@@ -133,8 +135,16 @@ export const rateBookText = {
     hide: 'Hide them',
     was: 'Was',
     is: 'Is now',
-    isNew: 'New in the book:',
-    newSays: 'Not in the copy of this job: the book itself is used.',
+    fresh: (count: number): string =>
+      count === 1 ? '1 rate is new in the rate book' : `${count} rates are new in the rate book`,
+    freshToo: (count: number): string =>
+      count === 1
+        ? '1 rate is new. Until this job has it, the book itself is used.'
+        : `${count} rates are new. Until this job has them, the book itself is used.`,
+    freshSays: 'The copy of this job does not have them: the book itself is used. Taken, they stay as they are now.',
+    takeFresh: 'Take the new ones',
+    notice: (count: number): string =>
+      `The rate book has changed in ${count === 1 ? '1 row' : `${count} rows`}. This job goes on with the figures it was priced with.`,
     take: 'Take',
     takeOf: (name: string): string => `Take the book’s row: ${name}`,
     leave: 'Leave',

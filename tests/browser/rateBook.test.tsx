@@ -122,6 +122,27 @@ test('a newer book is offered row by row: take one, leave the other, undo', asyn
   await expect.poll(() => document.body.textContent).toContain('The rate book has changed in 1 row');
 });
 
+test('a job whose book is newer says so when it is opened, and leads there', async () => {
+  openPanel(null);
+  const notice = page.getByText(
+    'The rate book has changed in 2 rows. This job goes on with the figures it was priced with.',
+  );
+  await expect.element(notice).toBeVisible();
+  await button('See them').click();
+  await expect.element(page.getByRole('dialog', { name: 'Rate book of this job' })).toBeVisible();
+});
+
+test('your own figure is passed by when everything else is taken', async () => {
+  await button(/^Edges and details/).click();
+  await button('Change: Inside corner by hand').click();
+  await typeIn('Likely', '4.5');
+  await button('Keep this rate').click();
+  await expect.poll(() => rate('labour/corner')).toMatchObject({ likely: 4.5, provenance: 'own' });
+  await button('Take all').click();
+  await expect.poll(() => rate('labour/edge_hand').likely).toBe(15);
+  expect(rate('labour/corner').likely).toBe(4.5);
+});
+
 test('a machine gets a rate of its own, which its hours are worked out with', async () => {
   await button('Machines of this job').click();
   await button('Change: Our small one').click();

@@ -12,6 +12,7 @@ import { PrepLeft } from '../prep/PrepLeft.tsx';
 import { PrepRight } from '../prep/PrepRight.tsx';
 import { StagePanels } from '../questions/StagePanels.tsx';
 import { RatesDialog } from '../rates/RatesDialog.tsx';
+import { useBookNotice } from '../rates/useBookNotice.ts';
 import { PagesDialog } from '../survey/page/PageSection.tsx';
 import { PlanCanvas } from '../survey/PlanCanvas.tsx';
 import { PlanSill } from '../survey/PlanSill.tsx';
@@ -92,6 +93,7 @@ export function JobScreen(): ReactElement {
   const panel = useSession((now) => now.panel);
   const job = useJob();
   useMeasuredFloor();
+  useBookNotice();
   return (
     <Tabs.Root value={stage} onValueChange={(next: Stage) => goTo(next)} className={css.screen}>
       <TopBar layout={layout} />

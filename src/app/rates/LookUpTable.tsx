@@ -26,7 +26,7 @@ export function LookUpTable({ table, wanted }: LookUpTableProps): ReactElement {
       {lookUpRows(table)
         .filter((row) => isWanted(row, table, wanted))
         .map((row) => (
-          <li key={`${row.name} ${row.says}`} className={css.lookUp}>
+          <li key={`${row.name} ${row.says} ${row.more ?? ''}`} className={css.lookUp}>
             <b>{inSentences(textInUnits(row.name, units))}</b>
             <span>{inSentences(textInUnits(row.says, units))}</span>
             <small>

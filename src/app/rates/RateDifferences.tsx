@@ -23,43 +23,46 @@ interface RateDifferencesProps {
 export function RateDifferences({ onDone }: RateDifferencesProps): ReactElement | null {
   const differences = useDoc((doc) => bookDifferences(doc));
   const [open, setOpen] = useState(false);
+  const changed = differences.filter(({ was }) => was !== null);
+  const fresh = differences.filter(({ was }) => was === null);
+  const others = changed.filter(({ own }) => !own);
   if (differences.length === 0) return null;
-  const others = differences.filter(({ own }) => !own);
 
   function take(these: readonly BookDifference[]): void {
-    const rows = rowsOfBook(
-      planStoreNow().getState(),
-      these.map(({ code }) => code),
-    );
+    const codes = these.map(({ code }) => code);
+    const rows = rowsOfBook(planStoreNow().getState(), codes);
     if (run('setRateRows', { rows: [...rows] })) onDone(words.taken(rows.length));
   }
   function leave(these: readonly BookDifference[]): void {
-    const rows = rowsLeft(
-      planStoreNow().getState(),
-      these.map(({ code }) => code),
-    );
+    const codes = these.map(({ code }) => code);
+    const rows = rowsLeft(planStoreNow().getState(), codes);
     if (run('setRateRows', { rows: [...rows] })) onDone(words.left(rows.length));
   }
+  const title = changed.length > 0 ? words.title(changed.length) : words.fresh(fresh.length);
   return (
-    <section className={css.banner} aria-label={words.title(differences.length)}>
-      <b>{words.title(differences.length)}</b>
-      <p>{words.says}</p>
-      <div className={css.acts}>
-        <Button size="desk" aria-expanded={open} onClick={() => setOpen(!open)}>
-          {open ? words.hide : words.see}
-        </Button>
-        {others.length > 0 && (
-          <Button size="desk" onClick={() => take(others)}>
-            {others.length < differences.length ? words.takeAllButOwn : words.takeAll}
-          </Button>
-        )}
-        <Button size="desk" onClick={() => leave(differences)}>
-          {words.leaveAll}
-        </Button>
-      </div>
-      {open && (
+    <section className={css.banner} aria-label={title}>
+      <b>{title}</b>
+      {changed.length > 0 && (
+        <>
+          <p>{words.says}</p>
+          <div className={css.acts}>
+            <Button size="desk" aria-expanded={open} onClick={() => setOpen(!open)}>
+              {open ? words.hide : words.see}
+            </Button>
+            {others.length > 0 && (
+              <Button size="desk" onClick={() => take(others)}>
+                {others.length < changed.length ? words.takeAllButOwn : words.takeAll}
+              </Button>
+            )}
+            <Button size="desk" onClick={() => leave(changed)}>
+              {words.leaveAll}
+            </Button>
+          </div>
+        </>
+      )}
+      {open && changed.length > 0 && (
         <ul>
-          {differences.map((difference) => (
+          {changed.map((difference) => (
             <Difference
               key={difference.code}
               difference={difference}
@@ -68,6 +71,16 @@ export function RateDifferences({ onDone }: RateDifferencesProps): ReactElement 
             />
           ))}
         </ul>
+      )}
+      {fresh.length > 0 && (
+        <>
+          <p>{changed.length > 0 ? words.freshToo(fresh.length) : words.freshSays}</p>
+          <div className={css.acts}>
+            <Button size="desk" onClick={() => take(fresh)}>
+              {words.takeFresh}
+            </Button>
+          </div>
+        </>
       )}
     </section>
   );
@@ -95,8 +108,8 @@ function Difference({ difference, onTake, onLeave }: DifferenceProps): ReactElem
       <div className={css.words}>
         <b>{name}</b>
         {own && <Tag>{text.own}</Tag>}
-        <small>{was ? `${words.was} ${say(was)}` : words.newSays}</small>
-        <small>{`${was ? words.is : words.isNew} ${say(now)}`}</small>
+        {was && <small>{`${words.was} ${say(was)}`}</small>}
+        <small>{`${words.is} ${say(now)}`}</small>
       </div>
       <div className={css.acts}>
         <Button size="desk" aria-label={words.takeOf(name)} onClick={onTake}>

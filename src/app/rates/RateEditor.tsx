@@ -36,8 +36,9 @@ export function RateEditor({ rate, onDone, keepRef }: RateEditorProps): ReactEle
   const [source, setSource] = useState(was);
   const [asked, setAsked] = useState(false);
   const rises = draft.low <= draft.likely && draft.likely <= draft.high;
-  const positive = draft.low > 0;
   const base = baseRow(rate.code);
+  // What may be nothing in the book (taken off by a wash) may be nothing here.
+  const positive = draft.low > 0 || base?.low === 0;
   const differs =
     rate.record !== null && base !== null && (machineOfCode(rate.code) !== null || !isSameRow(rate, base));
   const fault = positive ? (rises ? null : rateText.order) : rateText.positive;

@@ -14,6 +14,7 @@ export const RATE_TABLES = [
   'site',
   'concrete',
   'room',
+  'removal',
   'tooling',
   'goods',
   'chemicals',
@@ -26,7 +27,7 @@ export type RateTable = (typeof RATE_TABLES)[number];
 export const TABLE_GROUPS = {
   speed: ['machine', 'clean', 'takeOff', 'grind', 'rough', 'edges', 'repairs', 'site'],
   changes: ['concrete', 'room'],
-  used: ['tooling', 'goods', 'chemicals', 'coverings', 'texture'],
+  used: ['removal', 'tooling', 'goods', 'chemicals', 'coverings', 'texture'],
 } as const satisfies Readonly<Record<string, readonly RateTable[]>>;
 
 const ofMethod: Readonly<Record<MethodGroup, RateTable>> = {
@@ -56,6 +57,7 @@ const byCode: readonly (readonly [RegExp, RateTable])[] = [
   [/^(labour|waits)\//, 'site'],
   [/^factors\/(hardness|shot|finding)\//, 'concrete'],
   [/^factors\//, 'room'],
+  [/^removal\//, 'removal'],
   [/^texture\//, 'texture'],
   [/^consumables\/(thickness|density)\//, 'coverings'],
   [/^consumables\/(chemical\/|rinse|degreaser|acid|neutraliser|stripper|hypochlorite|soda)/, 'chemicals'],

@@ -56,16 +56,12 @@ export function rowsOfBook(doc: Doc, codes: readonly string[]): readonly RateCha
   });
 }
 
-/**
- * The rows as they are, and the book's editions of today looked at: they are told again when the book changes again. A
- * row that the job's copy does not have stands in the book alone: to leave it as it is, is to take it into the copy.
- */
+/** The rows as they are, and the book's editions of today looked at: they are told again when the book changes again. */
 export function rowsLeft(doc: Doc, codes: readonly string[]): readonly RateChange[] {
   const held = new Map(recordsOf(doc, 'rate').map((record) => [record.code, record.id]));
-  return codes.flatMap((code): RateChange[] => {
+  return codes.flatMap((code) => {
     const [id, row] = [held.get(code), bookRow(code)];
-    if (!row) return [];
-    return id ? [{ id, fields: { edition: rowEdition(row) } }] : [...rowsOfBook(doc, [code])];
+    return id && row ? [{ id, fields: { edition: rowEdition(row) } }] : [];
   });
 }
 
