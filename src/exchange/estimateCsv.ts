@@ -3,9 +3,8 @@ import type { Estimate } from '../model/records/estimate.ts';
 import { frozenRates } from '../takeoff/issuedEstimate.ts';
 import type { Range } from '../takeoff/line.ts';
 import { estimateText } from '../words/estimateWords.ts';
-import { noticeWords } from '../words/takeoffWords.ts';
 import { csvText } from './csv.ts';
-import { buildUpRows, extraRows, type EstimateRow } from './estimateRows.ts';
+import { buildUpRows, extraRows, noticeSentences, type EstimateRow } from './estimateRows.ts';
 
 type Cell = string | number | null;
 
@@ -24,7 +23,7 @@ export function estimateCsv(estimate: Estimate): string {
     ...(job?.place ? [[estimateText.place, job.place]] : []),
     ...(job?.customer ? [[estimateText.of, job.customer]] : []),
     ...(job?.invented ? [[estimateText.invented]] : []),
-    ...(estimate.notices ?? []).map((code) => [noticeWords[code] ?? code]),
+    ...noticeSentences(estimate).map((words) => [words]),
     [estimateText.made(estimate.engine ?? '', estimate.book ?? '')],
   ];
   return csvText([

@@ -6,6 +6,7 @@ import { frozenLines } from '../takeoff/issuedEstimate.ts';
 import type { Range } from '../takeoff/line.ts';
 import { methodOf } from '../takeoff/rates/methods.ts';
 import { extraUnits, moneyTitleOf } from '../words/moneyWords.ts';
+import { noticeWords } from '../words/takeoffWords.ts';
 
 /** A row of an estimate in words, its amounts in whole minor units; a markup in %. */
 export interface EstimateRow {
@@ -54,7 +55,23 @@ export interface ExtraRow extends EstimateRow {
 export function extraRows(estimate: Pick<Estimate, 'lines'>): ExtraRow[] {
   return frozenLines(estimate)
     .filter(({ code }) => code.startsWith('extra.'))
-    .map((line) => ({ ...rowOf(line), per: extraUnits[line.code] ?? '' }));
+    .map((line) => {
+      const row = rowOf(line);
+      // They stand under a heading of their own.
+      return { ...row, title: sentence(row.title.replace('Extra: ', '')), per: extraUnits[line.code] ?? '' };
+    });
+}
+
+/** What has to be said beside the price, as sentences. */
+export function noticeSentences({ notices = [] }: Pick<Estimate, 'notices'>): string[] {
+  return notices.map((code) => {
+    const words = sentence(noticeWords[code] ?? code);
+    return words.endsWith('.') ? words : `${words}.`;
+  });
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function rowOf(line: FrozenLine): EstimateRow {

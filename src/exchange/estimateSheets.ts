@@ -2,8 +2,8 @@ import { textWidth, wrapText } from '../canvas/paint/textWidth.ts';
 import type { Estimate } from '../model/records/estimate.ts';
 import { figureText, showArea } from '../model/showNumber.ts';
 import { estimateText } from '../words/estimateWords.ts';
-import { cautionWords, noticeWords } from '../words/takeoffWords.ts';
-import { amountOf, buildUpRows, centsOf, extraRows, toTheCent, totalRows } from './estimateRows.ts';
+import { cautionWords } from '../words/takeoffWords.ts';
+import { amountOf, buildUpRows, centsOf, extraRows, noticeSentences, toTheCent, totalRows } from './estimateRows.ts';
 import { SHEETS, type Sheet } from './paper.ts';
 import { flow } from './paperFlow.ts';
 import { gapRow, textRows, titleRow, type Row } from './paperRows.ts';
@@ -80,11 +80,7 @@ function customerRows(estimate: Estimate, width: number): Row[] {
           titleRow(estimateText.extras),
           ...textRows(estimateText.extrasSay, width, { size: 3 }),
           ...extras.map((row) =>
-            amountsRow(
-              `${row.title.replace('Extra: ', '')}, ${estimateText.per(row.per)}`,
-              [centsOf(row.range.likely, currency)],
-              width,
-            ),
+            amountsRow(`${row.title}, ${estimateText.per(row.per)}`, [centsOf(row.range.likely, currency)], width),
           ),
         ]
       : []),
@@ -116,11 +112,8 @@ function houseRows(estimate: Estimate, width: number): Row[] {
   ];
 }
 
-function noticeRows({ notices = [] }: Estimate, width: number): Row[] {
-  return notices.flatMap((code) => {
-    const words = noticeWords[code] ?? code;
-    return textRows(words.charAt(0).toUpperCase() + words.slice(1), width, { size: 3.2 });
-  });
+function noticeRows(estimate: Estimate, width: number): Row[] {
+  return noticeSentences(estimate).flatMap((words) => textRows(words, width, { size: 3.2 }));
 }
 
 function sentences(title: string, list: readonly string[], width: number): Row[] {

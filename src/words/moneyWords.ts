@@ -70,6 +70,9 @@ export const moneyPage = {
     other: 'Other costs',
     words: 'What the price rests on',
   },
+  older:
+    'This job was priced before hire, travel, visits, waste and rounding were asked for: they cost nothing until they are set.',
+  askNow: 'Start with the sample settings',
   inParts: 'Burden in parts',
   inOne: 'Burden as one figure',
   burdenSum: (percent: string): string => `Together ${percent} % on the wage.`,
@@ -113,7 +116,7 @@ export const moneyPage = {
   overheadBy: 'Overhead is',
   overheadBys: { percent: 'A share of cost', crewDay: 'By the crew day' },
   markup: (percent: string): string => `The same as a markup of ${percent} % on cost.`,
-  leastNote: '0: none. Least crew days stand under wages.',
+  leastNote: 'A least charge of 0 is none; the least crew days stand under wages.',
   taxOn: 'Tax is on',
   taxOns: { none: 'Nothing', materials: 'Materials', total: 'The price' },
   tax: 'Tax',

@@ -3,11 +3,10 @@ import css from './Estimate.module.css';
 import { AmountTable } from './AmountTable.tsx';
 import { SentenceList } from './SentenceList.tsx';
 import { unitOnScreen } from '../takeoff/showQuantity.ts';
-import { centsOf, extraRows, toTheCent, totalRows } from '../../exchange/estimateRows.ts';
+import { centsOf, extraRows, noticeSentences, toTheCent, totalRows } from '../../exchange/estimateRows.ts';
 import type { Estimate } from '../../model/records/estimate.ts';
 import { figureText, showArea } from '../../model/showNumber.ts';
 import { estimateText } from '../../words/estimateWords.ts';
-import { noticeWords } from '../../words/takeoffWords.ts';
 
 /** What the customer reads: price by zone, tax, unit rates, what it rests on and leaves out. No cost and no margin. */
 export function CustomerPage({ estimate }: { readonly estimate: Estimate }): ReactElement {
@@ -26,7 +25,7 @@ export function CustomerPage({ estimate }: { readonly estimate: Estimate }): Rea
   }));
   const extras = extraRows(estimate).map(({ key, title, per, range }) => ({
     key,
-    words: title.replace('Extra: ', ''),
+    words: title,
     amounts: [unitOnScreen(estimateText.per(per)), centsOf(range.likely, currency)],
   }));
   return (
@@ -42,7 +41,7 @@ export function CustomerPage({ estimate }: { readonly estimate: Estimate }): Rea
           toTheCent(estimate.lowMinor ?? estimate.totalMinor, currency),
           toTheCent(estimate.highMinor ?? estimate.totalMinor, currency),
         )}{' '}
-        {(estimate.notices ?? []).map((code) => noticeWords[code] ?? code).join('. ')}
+        {noticeSentences(estimate).join(' ')}
       </p>
       {extras.length > 0 && (
         <section>

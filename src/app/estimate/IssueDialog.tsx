@@ -12,9 +12,8 @@ import { today } from '../today.ts';
 import type { Json } from '../../model/cell.ts';
 import { nextEstimate } from '../../edit/issueEstimate.ts';
 import { estimateNow } from '../../exchange/estimateNow.ts';
-import { toTheCent } from '../../exchange/estimateRows.ts';
+import { noticeSentences, toTheCent } from '../../exchange/estimateRows.ts';
 import { estimateText } from '../../words/estimateWords.ts';
-import { noticeWords } from '../../words/takeoffWords.ts';
 
 /** What will be issued, over all floors, and the words that go with it; then it is frozen. */
 export function IssueDialog(): ReactElement {
@@ -62,8 +61,8 @@ export function IssueDialog(): ReactElement {
           </p>
           {floors > 1 && <p>{estimateText.allFloors(floors)}</p>}
           {job.leftOut.length > 0 && <p>{estimateText.leftOut(job.leftOut.map(({ name }) => name).join(', '))}</p>}
-          {job.notices.map((code) => (
-            <p key={code}>{noticeWords[code] ?? code}</p>
+          {noticeSentences(frozen).map((words) => (
+            <p key={words}>{words}</p>
           ))}
         </div>
       )}

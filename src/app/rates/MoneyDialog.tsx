@@ -19,6 +19,8 @@ import { Dialog } from '../parts/Dialog.tsx';
 import { useJob, useTakeoff } from '../plan.ts';
 import { openPanel } from '../session.ts';
 import { today } from '../today.ts';
+import type { Json } from '../../model/cell.ts';
+import { samplePricing } from '../../takeoff/rates/samplePrices.ts';
 import { moneyPage } from '../../words/moneyWords.ts';
 import { moneyText } from '../../words/whyWords.ts';
 
@@ -46,6 +48,10 @@ export function MoneyDialog(): ReactElement | null {
   const missing = takeoff?.missingPrices ?? [];
   // What no section asks for: prices that somebody else's work needed.
   const unset = missing.filter((code) => !code.startsWith('day/'));
+  // A job that was started before a setting was there is not charged for it behind anybody's back.
+  const fresh = Object.entries(samplePricing as Readonly<Record<string, Json>>).filter(
+    ([slot]) => (pricing as Readonly<Record<string, unknown>>)[slot] === undefined,
+  );
   const fields: Readonly<Record<Section, ReactElement>> = {
     wages: <MoneyWages edits={edits} />,
     machines: <MoneyMachines edits={edits} missing={missing} />,
@@ -78,6 +84,14 @@ export function MoneyDialog(): ReactElement | null {
       }
     >
       <p className={css.note}>{pricing.confirmedOn ? moneyText.confirmed(pricing.confirmedOn) : moneyText.intro}</p>
+      {fresh.length > 0 && (
+        <div className={css.older}>
+          <p className={css.note}>{moneyPage.older}</p>
+          <Button size="desk" onClick={() => setPricing(Object.fromEntries(fresh))}>
+            {moneyPage.askNow}
+          </Button>
+        </div>
+      )}
       {unset.map((code) => (
         <PriceOf key={code} code={code} edits={edits} />
       ))}

@@ -1,4 +1,4 @@
-import { useId, type ReactElement, type ReactNode } from 'react';
+import { useEffect, useId, useRef, type ReactElement, type ReactNode } from 'react';
 import css from './Money.module.css';
 import { cx } from '../look/cx.ts';
 import { Icon } from '../parts/Icon.tsx';
@@ -15,15 +15,25 @@ interface MoneySectionProps {
 /** One subject of the money page; what is folded away still says what it holds. */
 export function MoneySection({ title, says, open, onOpen, children }: MoneySectionProps): ReactElement {
   const id = useId();
+  const head = useRef<HTMLHeadingElement>(null);
+  const pressed = useRef(false);
+  // What was open above has folded away meanwhile: the head that was pressed stays in sight.
+  useEffect(() => {
+    if (open && pressed.current) head.current?.scrollIntoView({ block: 'nearest' });
+    pressed.current = false;
+  }, [open]);
   return (
     <section className={css.section} aria-label={title}>
-      <h3>
+      <h3 ref={head}>
         <button
           type="button"
           className={css.fold}
           aria-expanded={open}
           aria-controls={open ? id : undefined}
-          onClick={() => onOpen(!open)}
+          onClick={() => {
+            pressed.current = true;
+            onOpen(!open);
+          }}
         >
           <b>{title}</b>
           <span>{says}</span>

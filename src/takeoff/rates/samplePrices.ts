@@ -49,7 +49,7 @@ export const samplePrices: readonly PriceRow[] = [
   { code: 'mockUp', term: 'Mock-up, material', unit: 'per m2', amount: 1500 },
   { code: 'masking', term: 'Masking of walls and openings', unit: 'per m', amount: 150 },
   { code: 'overheadDay', term: 'Overhead by the day', unit: 'per crew-day', amount: 12000 },
-  { code: 'leastCharge', term: 'Least charge for a job', unit: 'price before tax, 0: none', amount: 0 },
+  { code: 'leastCharge', term: 'Least charge for a job', unit: 'before tax', amount: 0 },
 ];
 
 /**
