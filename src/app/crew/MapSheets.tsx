@@ -65,7 +65,7 @@ export function MapSheets(): ReactElement {
         ))}
       </div>
       {createPortal(
-        <div className={print.paper} aria-hidden="true">
+        <div className={print.paper} aria-hidden="true" data-paper="">
           {pages.map((page, index) => (
             <SheetImage
               key={crewText.page(index + 1, pages.length)}

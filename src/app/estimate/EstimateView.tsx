@@ -62,7 +62,7 @@ export function EstimateView({ estimate }: { readonly estimate: Held<'estimate'>
       {page === 'house' && <HousePage estimate={estimate} />}
       {page === 'now' && <NowPage estimate={estimate} />}
       {createPortal(
-        <div className={print.paper} aria-hidden="true">
+        <div className={print.paper} aria-hidden="true" data-paper="">
           {sheets.map((one, index) => (
             <SheetImage
               key={estimateText.page(index + 1, sheets.length)}
