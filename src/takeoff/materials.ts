@@ -1,13 +1,14 @@
 import { bladeWear, cupsAlongLines, jointTape, maskFilm } from './cuttingLines.ts';
 import { zoneDust } from './dustLines.ts';
 import { multiply, sumOf, term } from './formula.ts';
+import { grouped } from './grouped.ts';
 import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import { zoneFillers } from './materialLines.ts';
 import { zoneMortar } from './mortarLines.ts';
 import { orderLines, plainUse, type Use } from './orderLines.ts';
 import type { RateBook } from './rates/rateBook.ts';
-import { zoneSealant } from './sealantLines.ts';
+import { carriedRuns, zoneSealant } from './sealantLines.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { allowanceTerm, lineTerm } from './terms.ts';
 import { zoneTexture } from './textureLines.ts';
@@ -19,7 +20,10 @@ import { zoneWet } from './wetLines.ts';
  * zone uses nothing and orders nothing. `hours` are the lines of hours of those zones.
  */
 export function materialOf(site: Site, hours: readonly Line[]): Line[] {
-  const zones = site.zones.filter((zone) => zone.held === null).map((zone) => zoneMaterial(site, zone, hours));
+  const byZone = grouped(hours, ({ zone }) => zone ?? '');
+  const zones = site.zones
+    .filter((zone) => zone.held === null)
+    .map((zone) => zoneMaterial(site, zone, byZone.get(zone.prep.zone) ?? []));
   const lines = zones.flatMap((zone) => zone.lines);
   const uses = zones.flatMap((zone) => zone.uses);
   const orders = orderLines(site.book, uses);
@@ -43,7 +47,8 @@ interface ZoneMaterial {
 function zoneMaterial(site: Site, zone: ZoneWork, hours: readonly Line[]): ZoneMaterial {
   const tooling = zoneTooling(site, zone);
   const fillers = [...zoneFillers(site, zone), ...zoneMortar(site, zone)];
-  const sealant = zoneSealant(site, zone);
+  const carried = carriedRuns(site, zone);
+  const sealant = zoneSealant(site, zone, carried);
   const grit = tooling.map(({ line }) => line).filter(({ code }) => code === 'blastGrit');
   const dust = zoneDust(site, zone, grit);
   return {
@@ -51,7 +56,7 @@ function zoneMaterial(site: Site, zone: ZoneWork, hours: readonly Line[]): ZoneM
     uses: [
       ...tooling,
       ...cupsAlongLines(site, zone, hours),
-      ...bladeWear(site, zone),
+      ...bladeWear(site, zone, carried),
       ...fillers.map(plainUse),
       ...sealant.uses,
       ...jointTape(site, zone),

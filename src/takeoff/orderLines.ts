@@ -57,8 +57,13 @@ function linesOf(book: RateBook, item: OrderedItem, uses: readonly Use[]): Line[
   return [...parts, order, leftLine(book, item, uses, order)];
 }
 
-function whole({ trade }: OrderedItem, uses: readonly Use[]) {
-  return { trade, zone: null, records: uses.flatMap(({ line }) => line.records) } as const;
+/** Fillers light up the lines they go into; anything else the zones it is used in, or a hall would light up crack by crack. */
+function whole({ trade, group }: OrderedItem, uses: readonly Use[]) {
+  const records = uses.flatMap(({ line: { records: own, zone } }) => {
+    if (group === 'fillers') return own;
+    return zone === null || zone === 'rest' ? [] : [zone];
+  });
+  return { trade, zone: null, records } as const;
 }
 
 function kindLine(book: RateBook, item: OrderedItem, kind: string, uses: readonly Use[]): Line {
@@ -109,7 +114,9 @@ function leftLine(book: RateBook, item: OrderedItem, uses: readonly Use[], order
   const used = uses.map(({ line }) => likelyTerm(line));
   const bought = row ? divide(multiply(term(order.key), term(PACK)), number(perUnit(row))) : term(order.key);
   return makeLine({
-    ...whole(item, uses),
+    trade: item.trade,
+    zone: null,
+    records: order.records,
     code: `orderLeft.${item.item}`,
     unit: item.unit,
     formula: largest(number(0), subtract(bought, sumOf(used.map(({ name }) => name)))),

@@ -62,8 +62,8 @@ export function carriedRuns(site: Site, zone: ZoneWork): readonly CarriedRun[] {
 export function zoneSealant(
   site: Site,
   zone: ZoneWork,
+  runs: readonly CarriedRun[],
 ): { readonly lines: readonly Line[]; readonly uses: readonly Use[] } {
-  const runs = carriedRuns(site, zone);
   if (runs.length === 0) return { lines: [], uses: [] };
   const { book } = site;
   const base = { trade: 'material', unit: 'L', zone: zone.prep.zone, records: runs.map(({ id }) => id) } as const;

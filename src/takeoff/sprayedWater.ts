@@ -30,11 +30,10 @@ export function sprayedWater(site: Site, zone: ZoneWork, hours: readonly Line[])
   const { prep } = zone;
   const passes = prep.passes.flatMap((pass, i) => {
     const goes = GOES[pass.method];
+    if (!goes) return [];
     const id = pass.record ?? `pass-${i + 1}`;
-    const own = hours.filter(
-      ({ code, key, zone: of }) => code === 'hours.machine' && of === prep.zone && key.split('|')[2] === id,
-    );
-    return goes && own.length > 0 ? [{ pass, goes, id, line: waterOf(zone, pass.method, id, own) }] : [];
+    const own = hours.filter(({ code, key }) => code === 'hours.machine' && key.split('|')[2] === id);
+    return own.length > 0 ? [{ pass, goes, id, line: waterOf(zone, pass.method, id, own) }] : [];
   });
   const slurry = passes.flatMap(({ pass, goes, id, line }): Line[] => {
     if (goes === 'wash') return [];

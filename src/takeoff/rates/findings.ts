@@ -4,7 +4,9 @@ import { soiling } from './soiling.ts';
 
 export const findingRows: readonly FindingRow[] = [...soiling, ...coverings];
 
+const byKind = new Map(findingRows.map((row) => [row.id, row]));
+
 /** The row of a finding, or null for a kind that this book does not know. */
 export function findingRowOf(kind: string): FindingRow | null {
-  return findingRows.find((row) => row.id === kind) ?? null;
+  return byKind.get(kind) ?? null;
 }
