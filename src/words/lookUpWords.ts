@@ -1,3 +1,7 @@
+function byHours([le4, gt4]: readonly [string, string]): string {
+  return le4 === gt4 ? le4 : `${le4} to 4 h, ${gt4} over 4 h`;
+}
+
 /** Wording of the tables that are looked up: systems, limits, rules of counting. */
 export const lookUpText = {
   names: {
@@ -52,8 +56,16 @@ export const lookUpText = {
   },
   factor: (apf: number): string => (apf === 0 ? 'none' : `APF ${apf}`),
   notAllowed: 'not in the table: paragraph (d) applies',
-  silica: ([in4, inMore]: readonly string[], [out4, outMore]: readonly string[]): string =>
-    `Respirator indoors ${in4} to 4 h, ${inMore} over; outdoors ${out4} to 4 h, ${outMore} over`,
+  silica: (indoors: readonly [string, string], outdoors: readonly [string, string]): string =>
+    `Respirator indoors: ${byHours(indoors)}; outdoors: ${byHours(outdoors)}`,
+  silicaNotes: {
+    notListed: (tasks: string): string =>
+      `Not in the table is not "nothing needed". Paragraph (d) applies to: ${tasks}`,
+    ask: (tasks: string): string => `A competent person decides: ${tasks}`,
+  },
+  testNotes: (condition: number, wait: number, open: number, dome: string, sheet: number, glue: string): string =>
+    `Room as in use for ${condition} h before. Probe: read ${wait} h after drilling. Dome: spot open ${open} h, dome ${dome} h. Plastic sheet: ${sheet} h at least. Pull-off: glue ${glue} h.`,
+  testUnits: '1000 ft² are not 100 m²: a count is worked out in the units of the job.',
   controls: {
     water: 'water',
     water_at_impact: 'water at the point of impact',

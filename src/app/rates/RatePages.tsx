@@ -1,7 +1,7 @@
 import type { ReactElement, RefObject } from 'react';
 import css from './RateBook.module.css';
 import { isWanted, LookUpTable } from './LookUpTable.tsx';
-import { LOOK_UPS, lookUpRows, type LookUp } from './lookUpTables.ts';
+import { LOOK_UPS, lookUpNotes, lookUpRows, type LookUp } from './lookUpTables.ts';
 import { machineRates, type MachineRate } from './machineRates.ts';
 import { RateLine } from './RateLine.tsx';
 import { RATE_TABLES, tableOf, type RateTable } from './rateTables.ts';
@@ -100,10 +100,18 @@ function RateSection({
 }
 
 function LookUpSection({ table, wanted }: { readonly table: LookUp; readonly wanted: string }): ReactElement {
+  const notes = lookUpNotes(table);
   return (
     <section aria-label={lookUpText.names[table]} className={css.page}>
       <h3>{lookUpText.names[table]}</h3>
       {wanted === '' && <p className={css.note}>{text.readOnly}</p>}
+      {wanted === '' && notes.length > 0 && (
+        <ul className={css.notes}>
+          {notes.map((note) => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      )}
       <LookUpTable table={table} wanted={wanted} />
     </section>
   );

@@ -11,10 +11,19 @@ import { noiseHours } from '../../takeoff/rates/noiseHours.ts';
 import { profiles } from '../../takeoff/rates/profiles.ts';
 import { RESPIRATOR_NOTE, respirators } from '../../takeoff/rates/respirators.ts';
 import { shotSizes } from '../../takeoff/rates/shotSizes.ts';
-import { SILICA_FROM, silicaTasks, type SilicaControl } from '../../takeoff/rates/silicaTable.ts';
+import {
+  SILICA_ALWAYS,
+  SILICA_ASK,
+  SILICA_BOUNDARY,
+  SILICA_FROM,
+  SILICA_NOT_LISTED,
+  SILICA_SHIFT,
+  silicaTasks,
+  type SilicaControl,
+} from '../../takeoff/rates/silicaTable.ts';
 import { surveyReadings } from '../../takeoff/rates/surveyReadings.ts';
 import { systems } from '../../takeoff/rates/systems.ts';
-import { testCounts } from '../../takeoff/rates/testCounts.ts';
+import { TEST_WAITS_H, testCounts } from '../../takeoff/rates/testCounts.ts';
 import { lookUpText } from '../../words/lookUpWords.ts';
 
 /** Tables that nothing is worked with as it stands: limits, rules, sizes, what a class means. */
@@ -166,4 +175,25 @@ function silicaSays({ outdoor, indoor }: SilicaControl): string {
 
 export function lookUpRows(table: LookUp): readonly LookUpRow[] {
   return rowsOf[table]();
+}
+
+/** What holds for a whole table. */
+export function lookUpNotes(table: LookUp): readonly string[] {
+  if (table === 'tests') {
+    const { f2170, f1869, d4263, pull } = TEST_WAITS_H;
+    const dome = f1869.dome.join(' to ');
+    const says = lookUpText.testNotes(
+      f2170.condition,
+      f2170.wait,
+      f1869.open,
+      dome,
+      d4263.wait,
+      pull.glue.join(' to '),
+    );
+    return [lookUpText.testUnits, says];
+  }
+  if (table !== 'silica') return [];
+  const { notListed, ask } = lookUpText.silicaNotes;
+  const tasks = [notListed(SILICA_NOT_LISTED.join('; ')), ask(SILICA_ASK.join('; '))];
+  return [...tasks, SILICA_SHIFT, SILICA_BOUNDARY, ...SILICA_ALWAYS];
 }

@@ -12,11 +12,16 @@ export interface ShownFigures {
 }
 
 const DECIMALS = 3;
+/** A converted rate is shown no finer than it was known: 25 m2/h are 269 ft2/h. */
+const FIGURES = 3;
 
 /** As short as they may be: `0.100` is 0.1, `50.000` is 50. */
 export function rateFigures(rate: RateFigures, units: Units): ShownFigures {
   const { unit, worth } = rateUnit(rate.unit, units);
-  const text = (kept: number): string => showNumber(kept / worth, DECIMALS).replace(/\.?0+$/, '');
+  const text = (kept: number): string => {
+    const value = worth === 1 ? kept : Number((kept / worth).toPrecision(FIGURES));
+    return showNumber(value, DECIMALS).replace(/\.?0+$/, '');
+  };
   return { low: text(rate.low), likely: text(rate.likely), high: text(rate.high), unit };
 }
 
