@@ -51,6 +51,7 @@ export const whyText = {
   feeds: 'Goes into',
   feedsNothing: 'Goes into nothing else: it is an end of the sum.',
   sources: 'Rates and sources',
+  inMetric: (figure: string): string => `This sum has metric conversions in it, so it stands in metric: ${figure}.`,
   range: (low: string, high: string): string => `Low ${low}, high ${high}.`,
   cases: (low: string, high: string): string => `${low} for the low, ${high} for the high.`,
   changeRate: 'Change the rate',

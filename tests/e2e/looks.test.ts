@@ -99,9 +99,48 @@ const SCREENS: readonly { readonly name: string; go(page: Page): Promise<void> }
     },
   },
   {
-    name: 'zone map',
+    name: 'why, by lanes',
     async go(page) {
       await page.getByRole('button', { name: 'Close Why' }).click();
+      await page.getByRole('button', { name: 'Work', exact: true }).click();
+      await page
+        .getByRole('button', { name: /^Why .* h: Machine passes/ })
+        .first()
+        .click();
+      await page.getByRole('region', { name: 'Second opinion, by lanes' }).waitFor();
+    },
+  },
+  {
+    name: 'work as a list',
+    async go(page) {
+      await page.getByRole('button', { name: 'Close Why' }).click();
+      await page.getByRole('rowheader', { name: 'Person-hours, paid' }).waitFor();
+    },
+  },
+  {
+    name: 'phases',
+    async go(page) {
+      await page.getByRole('button', { name: 'Phases', exact: true }).click();
+      await page.getByRole('rowheader', { name: /^First weekend/ }).waitFor();
+    },
+  },
+  {
+    name: 'what drives the price',
+    async go(page) {
+      await page.getByRole('button', { name: 'Drivers', exact: true }).click();
+      await page.locator('svg rect').first().waitFor();
+    },
+  },
+  {
+    name: 'orders',
+    async go(page) {
+      await page.getByRole('button', { name: 'Orders', exact: true }).click();
+      await page.getByRole('heading', { name: 'To buy and carry' }).waitFor();
+    },
+  },
+  {
+    name: 'zone map',
+    async go(page) {
       await goTo(page, 'Crew');
       await page.getByRole('button', { name: 'Printed map' }).click();
       await page.getByRole('img', { name: /^Page 1 of/ }).waitFor();

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './WhyDock.module.css';
 import { showQuantity } from './showQuantity.ts';
+import { shownTerms, unitsOfSum } from './shownTerms.ts';
 import { useNames } from './useNames.ts';
 import { whyColumn, whySum, type WhyPart } from './whyColumn.ts';
 import { cx } from '../look/cx.ts';
@@ -21,12 +22,15 @@ const signWords = {
 
 /** The sum of a line, written as a column that adds up; terms that are lines of their own lead on to theirs. */
 export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
-  const units = useUnits();
+  const screen = useUnits();
+  const units = unitsOfSum(line, screen);
   const currency = useJob()?.currency ?? 'USD';
   const names = useNames();
   const { takeoff } = useTakeoff();
   const { formula, terms } = line.working;
-  const parts = whyColumn(formula, terms, (piece) => evaluate(piece, terms));
+  const inUnits = shownTerms(terms, units);
+  // A sum within the sum is that of the numbers as they stand above it.
+  const parts = whyColumn(formula, terms, (piece) => evaluate(piece, piece.op === 'term' ? terms : inUnits));
 
   const text = (value: number, unit: string): string => figureText(showQuantity(value, unit, units, currency));
   const figure = (part: WhyPart): string => {
@@ -70,6 +74,11 @@ export function WhyColumn({ line }: { readonly line: Line }): ReactElement {
         <span>{single ? names.line({ ...line, zone: null }) : whySum(parts, bare)}</span>
         <b>{text(line.quantity.likely, line.unit)}</b>
       </div>
+      {units !== screen && (
+        <p className={css.note}>
+          {whyText.inMetric(figureText(showQuantity(line.quantity.likely, line.unit, screen, currency)))}
+        </p>
+      )}
     </>
   );
 }

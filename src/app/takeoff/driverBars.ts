@@ -94,7 +94,10 @@ function numberName(term: Term, lines: readonly Line[], { doc, names }: BarNames
   if (row) return names.term({ ...term, name: row.term });
   const [line] = lines;
   const what = names.term(term);
-  return line ? `${names.work({ key: line.code, code: line.code })}: ${lowerFirst(what)}` : what;
+  if (!line) return what;
+  // Numbers that each zone has for itself are told apart by it.
+  const oneZone = lines.every(({ zone }) => zone === line.zone);
+  return `${names.line({ ...line, key: line.code, zone: oneZone ? line.zone : null })}: ${lowerFirst(what)}`;
 }
 
 function lowerFirst(text: string): string {

@@ -13,7 +13,7 @@ import {
   type Figure,
 } from '../../model/showNumber.ts';
 import { showFineSize } from '../../model/showLength.ts';
-import type { Units } from '../../model/units.ts';
+import { MM_PER_IN, type Units } from '../../model/units.ts';
 
 const superscripts: Readonly<Record<string, string>> = {
   m2: 'm²',
@@ -48,11 +48,19 @@ const byUnit: Readonly<Record<string, (value: number, units: Units) => Figure>> 
   'm/h': showRunRate,
   L: showVolume,
   kg: showMass,
-  mm: showFineSize,
+  mm: fineSize,
   '%': (value) => ({ figure: showNumber(value, Number.isInteger(value) ? 0 : 1), unit: '%' }),
   number: (value) => ({ figure: trimmed(value), unit: '' }),
   factor: (value) => ({ figure: showNumber(value, 2), unit: '' }),
 };
+
+/** A removal of a third of a millimetre is a hundredth of an inch and something: the something counts. */
+function fineSize(mm: number, units: Units): Figure {
+  const inches = mm / MM_PER_IN;
+  return units === 'imperial' && Math.abs(inches) < 0.1
+    ? { figure: showNumber(inches, 3), unit: 'in' }
+    : showFineSize(mm, units);
+}
 
 /** Whole numbers as they are, others as short as they may be. */
 function trimmed(value: number): string {
