@@ -2,7 +2,7 @@ import { EDGE_KINDS, edgeCode, type EdgeKind } from './edgeLines.ts';
 import { edgePieceHours, metresByNumber } from './edgePieceHours.ts';
 import { add, divide, multiply, number, sumOf, term, wholeUp } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
-import { hardEdges } from './hardEdges.ts';
+import { hardEdges, type HardEdge } from './hardEdges.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine, type LineParts } from './makeLine.ts';
 import { edgeMachine, type PlannedPass } from './prep.ts';
@@ -18,13 +18,20 @@ import { chosen, exact, factorTerm, measured, rateTerm } from './terms.ts';
  * the slower rate holds. What slows the machine slows the edge on its share of the strip.
  */
 export function edgeHours(site: Site, zone: ZoneWork): Line[] {
+  const hard = hardEdges(site, zone);
   return [
-    ...zone.prep.passes.flatMap((pass, i) => edgeOfPass(site, zone, pass, i)),
+    ...zone.prep.passes.flatMap((pass, i) => edgeOfPass(site, zone, { pass, index: i, hard })),
     ...edgePieceHours(site, zone),
   ].filter((line) => line.quantity.high > 0);
 }
 
-function edgeOfPass(site: Site, zone: ZoneWork, pass: PlannedPass, index: number): Line[] {
+interface EdgePass {
+  readonly pass: PlannedPass;
+  readonly index: number;
+  readonly hard: readonly HardEdge[];
+}
+
+function edgeOfPass(site: Site, zone: ZoneWork, { pass, index, hard }: EdgePass): Line[] {
   const row = pass.edgeMethod === null ? null : methodOf(pass.edgeMethod);
   if (!row || pass.edgeTimes === 0) return [];
   const { prep, measure } = zone;
@@ -56,9 +63,9 @@ function edgeOfPass(site: Site, zone: ZoneWork, pass: PlannedPass, index: number
     ];
   }
   const cup = row.cutWidthMm ?? 125;
-  const kinds = EDGE_KINDS.map((kind) => edgeOfKind(site, zone, kind, cup));
+  const kinds = EDGE_KINDS.map((kind) => edgeOfKind(site, zone, kind, { cupMm: cup, hard }));
   // A patch in the strip is so many metres of it: its area / the width of the strip along walls.
-  const inMetres = stripWidth(zone, 'wall', []).value.likely > 0 ? slow : [];
+  const inMetres = stripWidth(zone, 'wall', cup).value.likely > 0 ? slow : [];
   const slower = inMetres.map((each) =>
     sideBySide(divide(multiply(each.extra, number(1000)), term('wall strip')), 'wall'),
   );
@@ -79,7 +86,7 @@ function edgeOfPass(site: Site, zone: ZoneWork, pass: PlannedPass, index: number
         rateTerm('rate', site.book.rate('labour/edge_hand')),
       ],
     }),
-    ...underCove(site, zone, { ...base, code: 'hours.edgeCove' }, [times, ...widths]),
+    ...underCove(site, zone, hard, { ...base, code: 'hours.edgeCove' }, { cupMm: cup, shared: [times, ...widths] }),
   ];
 }
 
@@ -87,10 +94,10 @@ function edgeOfPass(site: Site, zone: ZoneWork, pass: PlannedPass, index: number
 function underCove(
   site: Site,
   zone: ZoneWork,
+  hard: readonly HardEdge[],
   base: Omit<LineParts, 'formula' | 'terms'>,
-  shared: readonly Term[],
+  { cupMm, shared }: { readonly cupMm: number; readonly shared: readonly Term[] },
 ): Line[] {
-  const hard = hardEdges(site, zone);
   if (hard.length === 0) return [];
   const names = uniqueNames(hard.map((run) => run.name));
   const across = EDGE_KINDS.map((kind) => {
@@ -107,7 +114,7 @@ function underCove(
       ),
       terms: [
         ...hard.map((run, i) => measured(names[i] ?? run.name, run.metres, 'm', run.record)),
-        ...across.map(({ kind }) => stripWidth(zone, kind, shared)),
+        ...across.map(({ kind }) => stripWidth(zone, kind, cupMm)),
         ...shared,
         rateTerm('rate', site.book.rate('labour/edge_cove')),
       ],
@@ -120,9 +127,9 @@ function sideBySide(metres: Formula, kind: EdgeKind): Formula {
   return multiply(metres, wholeUp(divide(term(`${kind} strip`), multiply(term('cup'), term('useful width')))));
 }
 
-function stripWidth({ prep }: ZoneWork, kind: EdgeKind, shared: readonly Term[]): Term {
+/** Width of the strip along a kind of face, mm: as the last machine leaves it, or one cup where there is none. */
+function stripWidth({ prep }: ZoneWork, kind: EdgeKind, cupMm: number): Term {
   const machine = edgeMachine(prep);
-  const cupMm = shared.find(({ name }) => name === 'cup')?.value.likely ?? 125;
   const widthMm = machine ? machine.clearanceMm[kind] + machine.lapMm : cupMm;
   return chosen(`${kind} strip`, widthMm, 'mm', machine?.id ?? null);
 }
@@ -132,16 +139,15 @@ function edgeOfKind(
   site: Site,
   zone: ZoneWork,
   kind: EdgeKind,
-  cupMm: number,
+  { cupMm, hard }: { readonly cupMm: number; readonly hard: readonly HardEdge[] },
 ): { readonly formula: Formula; readonly terms: readonly Term[] } {
-  const hard = hardEdges(site, zone).filter((run) => run.beside && run.kind === kind);
-  const apart = hard.reduce((sum, run) => sum + run.metres, 0);
+  const apart = hard.reduce((sum, run) => sum + (run.beside && run.kind === kind ? run.metres : 0), 0);
   const metres = zone.measure.faces[kind] - apart - (kind === 'obstruction' ? metresByNumber(site, zone) : 0);
   return {
     formula: sideBySide(term(kind), kind),
     terms: [
       measured(kind, Math.max(0, metres), 'm', `${edgeCode(kind)}|${zone.prep.zone}`),
-      stripWidth(zone, kind, [exact('cup', cupMm, 'mm')]),
+      stripWidth(zone, kind, cupMm),
     ],
   };
 }
