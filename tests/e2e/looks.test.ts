@@ -102,7 +102,7 @@ const SCREENS: readonly { readonly name: string; go(page: Page): Promise<void> }
     name: 'why, by lanes',
     async go(page) {
       await page.getByRole('button', { name: 'Close Why' }).click();
-      await page.getByRole('button', { name: 'Work', exact: true }).click();
+      await page.getByRole('group', { name: 'Read it by' }).getByRole('button', { name: 'Work' }).click();
       await page
         .getByRole('button', { name: /^Why .* h: Machine passes/ })
         .first()
