@@ -1,6 +1,7 @@
 import { minorDigits } from '../model/money.ts';
 import type { Estimate } from '../model/records/estimate.ts';
 import { showNumber } from '../model/showNumber.ts';
+import { M2_PER_FT2, M_PER_FT } from '../model/units.ts';
 import type { FrozenLine } from '../takeoff/frozenEstimate.ts';
 import { frozenLines } from '../takeoff/issuedEstimate.ts';
 import type { Range } from '../takeoff/line.ts';
@@ -51,16 +52,30 @@ export interface ExtraRow extends EstimateRow {
   readonly per: string;
 }
 
-/** Unit rates that are printed beside the price and are not in it. */
-export function extraRows(estimate: Pick<Estimate, 'lines'>): ExtraRow[] {
-  return frozenLines(estimate)
+/** Unit rates that are printed beside the price and are not in it, in the units of the job and to the cent. */
+export function extraRows({ lines, units = 'metric' }: Pick<Estimate, 'lines' | 'units'>): ExtraRow[] {
+  return frozenLines({ lines })
     .filter(({ code }) => code.startsWith('extra.'))
     .map((line) => {
       const row = rowOf(line);
-      // They stand under a heading of their own.
-      return { ...row, title: sentence(row.title.replace('Extra: ', '')), per: extraUnits[line.code] ?? '' };
+      const per = extraUnits[line.code] ?? '';
+      const shown = units === 'imperial' ? IMPERIAL[per] : undefined;
+      const of = (minor: number): number => Math.round(minor * (shown?.worth ?? 1));
+      const { low, likely, high } = row.range;
+      return {
+        ...row,
+        // They stand under a heading of their own.
+        title: sentence(row.title.replace('Extra: ', '')),
+        range: { low: of(low), likely: of(likely), high: of(high) },
+        per: shown?.unit ?? per,
+      };
     });
 }
+
+const IMPERIAL: Readonly<Record<string, { readonly unit: string; readonly worth: number }>> = {
+  m: { unit: 'ft', worth: M_PER_FT },
+  m2: { unit: 'ft2', worth: M2_PER_FT2 },
+};
 
 /** What has to be said beside the price, as sentences. */
 export function noticeSentences({ notices = [] }: Pick<Estimate, 'notices'>): string[] {

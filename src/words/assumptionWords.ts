@@ -2,6 +2,7 @@
 interface Facts {
   readonly hardness: readonly ('soft' | 'medium' | 'hard' | 'veryHard')[];
   readonly layers: number;
+  readonly units: 'metric' | 'imperial';
   readonly ownPower: boolean;
   readonly visits: number;
   readonly atNight: boolean;
@@ -20,7 +21,9 @@ export function usualAssumptions(facts: Facts): string[] {
     coatingWords(facts.layers),
     `The concrete is of ${hard} hardness.`,
     facts.movesGoods ? 'We move light goods; the floor is clear of everything else.' : 'The floor is clear.',
-    facts.ownPower ? 'We bring our own power.' : 'Power is within 30 m of the work.',
+    facts.ownPower
+      ? 'We bring our own power.'
+      : `Power is within ${facts.units === 'metric' ? '30 m' : '100 ft'} of the work.`,
     'Heat and light are by others.',
     `The work is done in ${visits}, ${facts.atNight ? 'at night where it says so' : 'in normal hours'}.`,
     'There is no asbestos or lead work. If we find any, we stop and tell you.',

@@ -15,18 +15,21 @@ import { saveText } from '../takeoff/saveText.ts';
 import type { Held } from '../../model/doc.ts';
 import { estimateCsv } from '../../exchange/estimateCsv.ts';
 import { estimateSheets } from '../../exchange/estimateSheets.ts';
+import type { Sheet } from '../../exchange/paper.ts';
 import { brokenLines } from '../../takeoff/issuedEstimate.ts';
 import { estimateText } from '../../words/estimateWords.ts';
 
 type Page = 'customer' | 'house' | 'now';
 const pages = (['customer', 'house', 'now'] as const).map((value) => ({ value, words: estimateText[value] }));
 
+const papers = (['A4', 'letter'] as const).map((value) => ({ value, words: estimateText.papers[value] }));
+
 /** An issued estimate as it was issued; nothing in it can be changed. */
 export function EstimateView({ estimate }: { readonly estimate: Held<'estimate'> }): ReactElement {
   const [page, setPage] = useState<Page>('customer');
   const broken = useMemo(() => brokenLines(estimate).length > 0, [estimate]);
   const reader = page === 'house' ? 'house' : 'customer';
-  const sheet = estimate.units === 'imperial' ? 'letter' : 'A4';
+  const [sheet, setSheet] = useState<Sheet>(estimate.units === 'imperial' ? 'letter' : 'A4');
   const sheets = useMemo(() => estimateSheets(estimate, sheet, reader), [estimate, sheet, reader]);
   const close = (): void => openPanel('estimates');
   const fileName = `${estimateText.title(estimate.number)}.csv`;
@@ -38,11 +41,7 @@ export function EstimateView({ estimate }: { readonly estimate: Held<'estimate'>
       onClose={close}
       foot={
         <>
-          {page !== 'now' && (
-            <Button onClick={() => printPages(sheets)}>
-              {estimateText.print} {estimateText.papers[sheet]}
-            </Button>
-          )}
+          {page !== 'now' && <Button onClick={() => printPages(sheets)}>{estimateText.print}</Button>}
           <Button onClick={() => void saveText(estimateCsv(estimate), fileName, 'text/csv')}>
             {estimateText.saveCsv}
           </Button>
@@ -61,6 +60,9 @@ export function EstimateView({ estimate }: { readonly estimate: Held<'estimate'>
       {page === 'customer' && <CustomerPage estimate={estimate} />}
       {page === 'house' && <HousePage estimate={estimate} />}
       {page === 'now' && <NowPage estimate={estimate} />}
+      {page !== 'now' && (
+        <Choice className={css.paper} label={estimateText.paper} value={sheet} options={papers} onChoose={setSheet} />
+      )}
       {createPortal(
         <div className={print.paper} aria-hidden="true" data-paper="">
           {sheets.map((one, index) => (
