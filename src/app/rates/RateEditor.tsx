@@ -47,8 +47,15 @@ export function RateEditor({ rate, onDone, keepRef }: RateEditorProps): ReactEle
     setAsked(true);
     if (bounds.every((bound) => draft[bound] === shown(rate[bound])) && source.trim() === was) return true;
     if (fault) return false;
-    const kept = { low: draft.low * worth, likely: draft.likely * worth, high: draft.high * worth };
-    const change = ownRate(planStoreNow().getState(), rate.code, kept, source);
+    // What nobody has touched stays as it is kept, to the last figure.
+    const kept = (bound: keyof Bounds): number =>
+      draft[bound] === shown(rate[bound]) ? rate[bound] : draft[bound] * worth;
+    const change = ownRate(
+      planStoreNow().getState(),
+      rate.code,
+      { low: kept('low'), likely: kept('likely'), high: kept('high') },
+      source,
+    );
     return change !== null && run('setRateRow', { ...change });
   }
   function goBack(): boolean {

@@ -138,11 +138,12 @@ export const silicaTasks: readonly SilicaTask[] = [
   },
 ];
 
-/** How the hours count, and where they are split. */
+/** How the hours count. */
 export const SILICA_SHIFT =
-  '(c)(3): add the time of ALL Table 1 tasks of the worker in the shift. Total over 4 h: use the gt4 column for EVERY task. Otherwise le4.';
+  '(c)(3): the hours of all Table 1 tasks of one worker in the shift are added up. Over 4 h together, every one of these tasks is read as over 4 h.';
+/** Where they are split. */
 export const SILICA_BOUNDARY =
-  'Column heads say 4 hours or less and more than 4; (c)(3) says less than four for the lower case. Exactly 4.0 h follows the column heads; show a caution.';
+  'The heads of the columns say 4 hours or less and more than 4; (c)(3) says less than four for the lower one. Exactly 4 h is read here by the heads of the columns: ask.';
 /** Work of a floor that the table does not list. */
 export const SILICA_NOT_LISTED: readonly string[] = [
   'shot blasting and abrasive blasting (paragraph (d); abrasive blasting also 1926.57)',
