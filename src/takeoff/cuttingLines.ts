@@ -8,6 +8,7 @@ import { plainUse, type Use } from './orderLines.ts';
 import { methodOf } from './rates/methods.ts';
 import type { CarriedRun } from './sealantLines.ts';
 import type { Site, ZoneWork } from './site.ts';
+import { kindOf } from './toolWear.ts';
 import { lineTerm, measured, rateTerm } from './terms.ts';
 import { methodIn, workedFields } from './workedFields.ts';
 
@@ -101,7 +102,8 @@ export function cupsAlongLines(site: Site, zone: ZoneWork, hours: readonly Line[
     formula: divide(sumOf(terms.map(({ name }) => name)), term('life')),
     terms: [...terms, rateTerm('life', site.book.rate('consumables/cup_edge'))],
   });
-  return [{ line, kind: 'hand_grinder', machine: null }];
+  const edge = zone.prep.passes.findLast((pass) => methodOf(pass.edgeMethod ?? '')?.group === 'handGrind');
+  return [{ line, kind: kindOf('hand_grinder', edge?.edgeAbrasive ?? null), machine: null }];
 }
 
 const METRES_OF: Readonly<Record<string, string>> = {

@@ -4,8 +4,7 @@ import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import { ORDERED, type OrderedItem } from './orders.ts';
 import type { Priced, RateBook } from './rates/rateBook.ts';
-import { PRACTICE } from './rates/rateRow.ts';
-import { allowanceTerm, lineTerm, rateTerm } from './terms.ts';
+import { allowanceTerm, lineTerm, measured, rateTerm } from './terms.ts';
 
 /** One line of a zone that uses something up, and which kind of it. */
 export interface Use {
@@ -42,16 +41,16 @@ function linesOf(book: RateBook, item: OrderedItem, uses: readonly Use[]): Line[
   const all = [...parts.map((line) => term(line.key)), ...rest.map(({ formula }) => formula)];
   const [first = number(0)] = all;
   const packs = all.length === 1 ? first : add(...all);
-  const spare = spareOf(item, uses);
+  const spare = spareOf(book, item, uses);
   const order = makeLine({
     ...whole(item, uses),
     code: item.code,
     unit: item.packUnit,
-    formula: spare ? add(packs, term(spare.name)) : packs,
+    formula: spare ? add(packs, spare.formula) : packs,
     terms: [
       ...parts.map((line) => lineTerm(line.key, line)),
       ...rest.flatMap(({ terms }) => terms),
-      ...(spare ? [spare] : []),
+      ...(spare?.terms ?? []),
     ],
   });
   return [...parts, order, leftLine(book, item, uses, order)];
@@ -83,7 +82,7 @@ const PACK = 'one pack';
 function packsOf(book: RateBook, item: OrderedItem, uses: readonly Use[]): Working {
   const used = uses.map(({ line }) => lineTerm(line.key, line));
   const sum = sumOf(used.map(({ name }) => name));
-  const tenth = item.spare === 'tenth' ? [allowanceTerm('spare', book.rate('consumables/spare'))] : [];
+  const tenth = item.spare === 'tenth' ? [allowanceTerm('spare, of what is used', book.rate('consumables/spare'))] : [];
   const more = tenth.map(({ name }) => add(number(1), divide(term(name), number(100))));
   if (item.pack === null) return { formula: wholeUp(multiply(sum, ...more)), terms: [...used, ...tenth] };
   const row = book.rate(item.pack);
@@ -96,16 +95,29 @@ function perUnit(row: Priced): number {
   return row.unit === 'mL' ? 1000 : 1;
 }
 
-const [ONE_SPARE, SPARE_EACH] = ['one spare', 'spare, one for each machine'] as const;
-/** Names of the term that says how many are spare. */
-export const SPARES: readonly string[] = [ONE_SPARE, SPARE_EACH];
+const [SPARE, SPARE_EACH, MACHINES] = ['spare', 'spare for each machine', 'machines'] as const;
 
 /** Spare ones on top of whole packs; null where there are none, or where they are a tenth of what is used. */
-function spareOf({ spare }: OrderedItem, uses: readonly Use[]): Term | null {
+function spareOf(book: RateBook, { spare }: OrderedItem, uses: readonly Use[]): Working | null {
   if (spare === 'none' || spare === 'tenth') return null;
+  if (spare === 'one') {
+    const terms = [allowanceTerm(SPARE, book.rate('consumables/spare_tool'))];
+    return { formula: wholeUp(term(SPARE)), terms };
+  }
   const machines = new Set(uses.flatMap(({ machine }) => machine ?? [])).size;
-  const [name, count] = spare === 'one' ? ([ONE_SPARE, 1] as const) : ([SPARE_EACH, Math.max(1, machines)] as const);
-  return { name, value: fixed(count), unit: 'number', from: null, ...PRACTICE };
+  return {
+    formula: wholeUp(multiply(term(MACHINES), term(SPARE_EACH))),
+    terms: [
+      measured(MACHINES, Math.max(1, machines), 'number'),
+      allowanceTerm(SPARE_EACH, book.rate('consumables/spare_set')),
+    ],
+  };
+}
+
+/** How many spare ones an order line has, likely. */
+export function spareIn({ working }: Line): number {
+  const likely = (name: string): number => working.terms.find((each) => each.name === name)?.value.likely ?? 0;
+  return Math.ceil(likely(SPARE) + likely(MACHINES) * likely(SPARE_EACH));
 }
 
 /** What stays over of what is bought for the likely case. Fixed: low and high are other jobs, bought for otherwise. */

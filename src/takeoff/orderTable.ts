@@ -1,7 +1,7 @@
 import { chemicalCautions, type Caution } from './cautions.ts';
 import type { Line } from './line.ts';
 import { ORDERED, type OrderedItem, type OrderGroup } from './orders.ts';
-import { SPARES } from './orderLines.ts';
+import { spareIn } from './orderLines.ts';
 import type { Takeoff } from './port.ts';
 
 /*
@@ -69,7 +69,7 @@ function rowOf(item: OrderedItem, lines: readonly Line[]): OrderRow[] {
         packs: line,
       })),
       order,
-      spare: order.working.terms.find(({ name }) => SPARES.includes(name))?.value.likely ?? 0,
+      spare: spareIn(order),
       left,
     },
   ];

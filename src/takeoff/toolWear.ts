@@ -93,6 +93,7 @@ function setOf({ abrasive, machine }: ToolArea, hardness: Hardness, wear: MakeWe
   return wear('diamondWear', 'sets', rate, kindOf(machine, abrasive ?? 'anyGrit', bond));
 }
 
-function kindOf(...parts: readonly (string | null)[]): string {
+/** A kind by its parts; those that nobody has chosen are left out. */
+export function kindOf(...parts: readonly (string | null)[]): string {
   return parts.filter((part) => part !== null).join('|');
 }

@@ -15,5 +15,7 @@ export const packs: readonly RateRow[] = [
   row('consumables/tape_roll', 'Joint tape, one roll', 'm per roll', [30, 50, 50], REAL),
   row('consumables/film_roll', 'Masking film with tape, one roll', 'm per roll', [15, 20, 33], REAL),
   row('consumables/drum', 'Drum for slurry and wash water', 'L per drum', [180, 200, 200], 'about 200 kg full'),
+  row('consumables/spare_set', 'Spare sets', 'sets per machine', [1, 1, 1]),
+  row('consumables/spare_tool', 'Spare tools, of those that break', 'number', [1, 1, 1]),
   row('consumables/spare', 'Spare of what has to be waited for', '%', [10, 10, 10], 'nothing where any shop has it'),
 ];

@@ -105,9 +105,9 @@ describe('spare ones (common practice, no source)', () => {
   test('one set for each machine, one of a tool that breaks, a tenth of shot, none of what any shop has', () => {
     const { lines } = takeoff(richJob(), FLOOR);
     const spare = (code: string) => of(lines, code).working.terms.map(({ name, value }) => `${name} ${value.likely}`);
-    expect(spare('order.diamondSet')).toContain('spare, one for each machine 1');
-    expect(spare('order.cup')).toContain('one spare 1');
-    expect(of(lines, 'orderPacks.shot').working.terms.map(({ name }) => name)).toContain('spare');
+    expect(spare('order.diamondSet')).toContain('spare for each machine 1');
+    expect(spare('order.cup')).toContain('spare 1');
+    expect(spare('orderPacks.shot')).toContain('spare, of what is used 10');
     expect(spare('order.dustBag').some((term) => term.includes('spare'))).toBe(false);
   });
 
