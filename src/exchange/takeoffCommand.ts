@@ -5,6 +5,7 @@ import { jobFileFault } from '../words/jobWords.ts';
 import { takeoffCsv } from './csv.ts';
 import { readJobFile } from './jobFile.ts';
 import { takeoffText } from './takeoffText.ts';
+import { wholeJobJson, wholeJobText } from './wholeJob.ts';
 import { workingText } from './workingText.ts';
 
 /** What the command needs of the world outside. */
@@ -73,7 +74,8 @@ function asText(doc: Doc): string {
   const job = recordsOf(doc, 'job')[0];
   const title = [job?.name ?? 'Job', ...(job?.invented ? ['(invented)'] : [])].join(' ');
   const floors = floorsOf(doc).map(({ floor, of }) => `${floor.name}\n${takeoffText(doc, of, currencyOf(doc))}`);
-  return [`${title}\n`, ...floors].join('\n');
+  const whole = wholeJobText(doc);
+  return [`${title}\n`, ...floors, ...(whole === '' ? [] : [whole])].join('\n');
 }
 
 function asWorking(doc: Doc): string {
@@ -104,5 +106,8 @@ function asJson(doc: Doc): string {
     faults: of.faults,
     lines: of.lines,
   }));
-  return `${JSON.stringify({ job: recordsOf(doc, 'job')[0]?.name ?? null, currency: recordsOf(doc, 'job')[0]?.currency ?? null, floors }, null, 2)}\n`;
+  const wholeJob = wholeJobJson(doc);
+  const job = recordsOf(doc, 'job')[0];
+  const said = { job: job?.name ?? null, currency: job?.currency ?? null, floors, ...(wholeJob ? { wholeJob } : {}) };
+  return `${JSON.stringify(said, null, 2)}\n`;
 }

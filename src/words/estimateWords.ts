@@ -47,6 +47,8 @@ export const estimateText = {
   broken: 'This estimate does not work out again from its own lines: somebody has changed the file.',
   sample: 'with sample wages and prices',
   invented: 'Invented example',
+  wholeJob: 'Whole job, all floors',
+  notAnOffer: 'Not an offer',
   place: 'Place',
   of: 'For',
   day: 'Date',

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Cell } from '../../../src/model/cell.ts';
 import type { Doc } from '../../../src/model/doc.ts';
 import { estimateNow } from '../../../src/exchange/estimateNow.ts';
+import { toTheCent } from '../../../src/exchange/estimateRows.ts';
+import { wholeJobJson, wholeJobText } from '../../../src/exchange/wholeJob.ts';
 import { evaluate } from '../../../src/takeoff/formula.ts';
 import { jobPrice } from '../../../src/takeoff/jobPrice.ts';
 import type { Line } from '../../../src/takeoff/line.ts';
@@ -133,4 +135,13 @@ describe('a floor with nothing on it', () => {
 test('what is open on any floor is open for the job', () => {
   const open = withCells(both, set('job:test', 'gasAppliance', { answer: 'unknown' }));
   expect(jobPrice(open).notAnOffer).toEqual(['gasAppliance']);
+});
+
+test('the command line says the same price over both floors, to the cent', () => {
+  const total = estimateNow(both).frozen?.totalMinor ?? Number.NaN;
+  expect(wholeJobJson(both)?.totalMinor).toBe(total);
+  expect(wholeJobText(both)).toContain(toTheCent(total, 'USD').replace(' USD', ''));
+  expect(wholeJobText(ground)).toBe('');
+  const crew = withCells(both, set('job:test', 'currency', undefined));
+  expect([wholeJobText(crew), wholeJobJson(crew)]).toEqual(['', null]);
 });
