@@ -125,7 +125,7 @@ export const rateBookText = {
   fileFaults: (name: string): string => `Nothing of ${name} was taken.`,
   moreFaults: (count: number): string => `And ${count} more of the kind.`,
   notText: (name: string): string =>
-    `${name} cannot be read as text. Save the rate book as CSV, change it and open that.`,
+    `${name} cannot be read as a rate book. Save the rate book as CSV, change it and open that.`,
   undo: 'Undo',
   differences: {
     title: (count: number): string =>

@@ -1,5 +1,5 @@
 import { useEffect, useState, type ReactElement, type RefObject } from 'react';
-import css from './Rates.module.css';
+import css from './RateEditor.module.css';
 import { Button } from '../parts/Button.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { unitSign } from '../parts/Figure.tsx';

@@ -20,6 +20,8 @@ interface BadFile {
 }
 
 const MOST_SHOWN = 12;
+/** A rate book has tens of thousands of bytes: something else that was opened need not be read. */
+const MOST_BYTES = 8_000_000;
 
 /** The rate book as a table: out with every column, and in again, all of it or nothing. */
 export function RateFile({ onDone }: RateFileProps): ReactElement {
@@ -31,7 +33,7 @@ export function RateFile({ onDone }: RateFileProps): ReactElement {
   }
   async function open(file: File): Promise<void> {
     setBad(null);
-    const typed = await file.text().catch(() => null);
+    const typed = file.size > MOST_BYTES ? null : await file.text().catch(() => null);
     if (typed === null) {
       onDone(text.notText(file.name));
       return;

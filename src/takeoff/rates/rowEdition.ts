@@ -3,13 +3,22 @@ import type { RateRow } from './rateRow.ts';
 /** What makes a row another row: its figures, their unit and where they come from. Not its wording. */
 export type RateFigures = Pick<RateRow, 'unit' | 'low' | 'likely' | 'high' | 'source' | 'provenance' | 'fromMemory'>;
 
+const SAID = [
+  'unit',
+  'low',
+  'likely',
+  'high',
+  'source',
+  'provenance',
+  'fromMemory',
+] as const satisfies readonly (keyof RateFigures)[];
+
 /**
  * The edition of a row: eight hex digits that change when the row does (FNV-1a, 32 bits). It is written beside each rate
  * of a job, so that a job knows which edition of the book its copy came from. No secret, no signature.
  */
 export function rowEdition(row: RateFigures): string {
-  const { unit, low, likely, high, source, provenance, fromMemory } = row;
-  return digest(JSON.stringify([unit, low, likely, high, source, provenance, fromMemory]));
+  return digest(JSON.stringify(SAID.map((field) => row[field])));
 }
 
 /** The edition of a whole book: a digest of the editions of its rows, whatever order they stand in. */
@@ -31,7 +40,7 @@ function digest(text: string): string {
   return (hash >>> 0).toString(16).padStart(8, '0');
 }
 
-/** Whether two rows say the same. */
+/** Whether two rows say the same, wording apart. */
 export function isSameRow(a: RateFigures, b: RateFigures): boolean {
-  return rowEdition(a) === rowEdition(b);
+  return SAID.every((field) => a[field] === b[field]);
 }
