@@ -19,11 +19,13 @@ export function BarFigure({ bar, from, show, unit }: BarFigureProps): ReactEleme
   const open = useSession((now) => bar.why !== null && now.why === bar.why);
   const range = driverWords.from(show(bar.low), show(bar.high));
   const figure = from === 'zero' ? show(bar.likely) : range;
+  const inUnit = unit === '' || from === 'likely' ? figure : `${figure} ${unit}`;
+  const more = from === 'zero' && bar.low !== bar.high ? range : null;
   return (
     <button
       type="button"
       className={cx(css.figure, open && css.open)}
-      aria-label={`${whyText.why(unit === '' ? figure : `${figure} ${unit}`)}: ${bar.name}`}
+      aria-label={`${whyText.why(more === null ? inUnit : `${inUnit} ${more}`)}: ${bar.name}`}
       aria-pressed={open}
       onClick={() => askWhy(open ? null : bar.why)}
     >
@@ -31,7 +33,8 @@ export function BarFigure({ bar, from, show, unit }: BarFigureProps): ReactEleme
         {figure}
         {from === 'zero' && unit !== '' && <i> {unit}</i>}
       </b>
-      {from === 'zero' && bar.low !== bar.high && <small>{range}</small>}
+      {more !== null && ' '}
+      {more !== null && <small>{more}</small>}
     </button>
   );
 }

@@ -43,7 +43,7 @@ export function BarTable({
   const asked = shown.find((bar) => bar.why !== null && bar.why === why)?.key ?? null;
   return (
     <section className={css.chart} aria-label={title}>
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <p>{note}</p>
       <table className={cx(css.table, from === 'likely' && css.tall)}>
         <thead>

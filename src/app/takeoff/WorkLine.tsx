@@ -92,6 +92,7 @@ function Asks({ name, figure, unit, why, withUnit = false }: AsksProps): ReactEl
       onClick={() => askWhy(open ? null : why)}
     >
       <span className={css.figure}>{figure}</span>
+      {withUnit && ' '}
       {withUnit && <span className={css.unit}>{unit}</span>}
     </button>
   );
