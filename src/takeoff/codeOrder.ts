@@ -86,6 +86,7 @@ const ORDER: readonly string[] = [
   'hours.handAll',
   'hours.besides',
   'hours.zone',
+  'hours.zoneSpan',
   'hours.zonePerson',
   'hours.work',
   'hours.besidesCrew',

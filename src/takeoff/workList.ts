@@ -48,6 +48,7 @@ const SUMS: ReadonlySet<string> = new Set([
   'hours.handAll',
   'hours.besides',
   'hours.zone',
+  'hours.zoneSpan',
   'hours.zonePerson',
 ]);
 

@@ -1,7 +1,7 @@
 import type { RecordId } from '../model/cell.ts';
 import { besidesHours } from './besidesHours.ts';
 import { edgeHours } from './edgeHours.ts';
-import { add, multiply, sumOf, term } from './formula.ts';
+import { add, divide, largest, multiply, subtract, sumOf, term } from './formula.ts';
 import { handHours } from './handHours.ts';
 import type { Line, Term } from './line.ts';
 import { machineHours } from './machineHours.ts';
@@ -11,7 +11,7 @@ import { findingRowOf } from './rates/findings.ts';
 import { methodOf } from './rates/methods.ts';
 import { repairHours } from './repairHours.ts';
 import type { Site, ZoneWork } from './site.ts';
-import { exact, factorTerm, lineTerm } from './terms.ts';
+import { chosen, exact, factorTerm, lineTerm } from './terms.ts';
 
 /** All hours of one zone, and their sums with what the time of work does to them. */
 export interface ZoneHours {
@@ -27,7 +27,8 @@ export interface ZoneHours {
 
 /**
  * Hours of a zone, each line in hours of the crew that its method takes (mostly one person): machine, hand, what is done
- * before and after (goods, protection, mock-up, tests), all together, and person-hours. Only for a zone that no hold forbids: a held zone has no hours, rates or price.
+ * before and after (goods, protection, mock-up, tests), all together, how long the crew is at it, and person-hours. Only
+ * for a zone that no hold forbids: a held zone has no hours, rates or price.
  */
 export function zoneWorkHours(site: Site, zone: ZoneWork): ZoneHours {
   const byMachine = machineHours(site, zone);
@@ -47,7 +48,8 @@ export function zoneWorkHours(site: Site, zone: ZoneWork): ZoneHours {
     ],
   });
   const person = personHours(site, zone, [...byMachine, ...byHand, ...beforeAndAfter]);
-  const sums = [machine, hand, ...(besides ? [besides] : []), total, person];
+  const span = spanLine(site, zone, { machine, hand, besides, person });
+  const sums = [machine, hand, ...(besides ? [besides] : []), total, span, person];
   return {
     lines: [...byMachine, ...byHand, ...beforeAndAfter, ...sums],
     machine,
@@ -56,6 +58,33 @@ export function zoneWorkHours(site: Site, zone: ZoneWork): ZoneHours {
     person,
     phase: phaseOf(site.doc, site.floor, zone.prep),
   };
+}
+
+/**
+ * How long the crew is in the zone, h: the largest of machine hours, hand hours and person-hours / crew, which run side by
+ * side, then what is done before and after / crew. On a visit with several zones work of one fills what is left idle in
+ * another: their visit takes no longer than their sum.
+ */
+function spanLine(
+  site: Site,
+  zone: ZoneWork,
+  { machine, hand, besides, person }: Pick<ZoneHours, 'machine' | 'hand' | 'besides' | 'person'>,
+): Line {
+  const { pricing, pricingRecord } = site.book;
+  const working = besides ? subtract(term('person-hours'), term('before and after')) : term('person-hours');
+  const work = largest(term('machine'), term('hand'), divide(working, term('crew')));
+  return makeLine({
+    ...base(zone),
+    code: 'hours.zoneSpan',
+    formula: besides ? add(work, divide(term('before and after'), term('crew'))) : work,
+    terms: [
+      lineTerm('machine', machine),
+      lineTerm('hand', hand),
+      lineTerm('person-hours', person),
+      ...(besides ? [lineTerm('before and after', besides)] : []),
+      chosen('crew', pricing.crew, 'persons', pricingRecord),
+    ],
+  });
 }
 
 function base({ prep }: ZoneWork) {

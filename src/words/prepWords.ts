@@ -39,6 +39,11 @@ export const besidesWords = {
   cuts: 'Grooves, probe holes and cores cut into the slab: not before what lies in it has been located. Use a shroud and a vacuum; local rules come first.',
 };
 
+export const zoneHoursWords = {
+  work: 'Hours of work',
+  crew: (persons: number): string => (persons === 1 ? 'Time of one person' : `Time of a crew of ${String(persons)}`),
+};
+
 /** Edge tools that would reach the profile, cheapest first. */
 export const edgeReaches = (tools: readonly string[]): string =>
   tools.length === 0 ? 'No edge tool of the book reaches it.' : `These reach it: ${tools.join('; ')}.`;

@@ -225,7 +225,6 @@ export const prepText = {
     `Kept back: the machine stays ${clearance} from the ${face.toLowerCase()}.`,
   gap: (needs: string): string => `Too narrow or too small for the head: it needs ${needs}.`,
   hoursAndPrice: 'Hours and price of the zone',
-  allHours: 'Crew hours',
   price: 'Price',
   cautions: 'Cautions',
   waiting: 'Measuring',

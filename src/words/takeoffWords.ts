@@ -92,6 +92,7 @@ const LINE_TITLES: Readonly<Record<string, string>> = {
   'hours.besides': 'Before and after the floor',
   'hours.timeOfWork': 'More for the time of work',
   'hours.zone': 'Hours of the zone',
+  'hours.zoneSpan': 'Time of the crew in the zone',
   'hours.zonePerson': 'Person-hours of the zone',
   'hours.work': 'Machine and hand side by side',
   'hours.besidesCrew': 'Before and after, whole crew',

@@ -136,14 +136,14 @@ describe('a zone with a hold', () => {
     goTo('prep');
     pick(['zone:deck']);
     await expect.element(page.getByText(/Hold: suspect asbestos/)).toBeVisible();
-    expect(shownText()).not.toContain('Crew hours');
+    expect(shownText()).not.toContain('Hours of work');
     await page.getByRole('button', { name: 'Record result' }).click();
     await page.getByRole('button', { name: 'Clear', exact: true }).click();
     await page.getByRole('button', { name: 'Put on the record' }).click();
     await expect.element(page.getByText(/Type the name of the person/)).toBeVisible();
     await page.getByLabelText('Name of the person').fill('Tester');
     await page.getByRole('button', { name: 'Put on the record' }).click();
-    await expect.poll(shownText).toContain('Crew hours');
+    await expect.poll(shownText).toContain('Hours of work');
     expect(shownText()).not.toContain('Hold: suspect asbestos');
   });
 

@@ -244,6 +244,12 @@ describe('a zone that is split with the same recipe', () => {
             expect(Math.abs(after - before), `${code} ${which}: ${before} ${after}`).toBeLessThan(1e-3);
           }
         }
+        // Side by side on one visit is never longer than zone after zone, nor than the sum of all hours.
+        for (const which of CASES) {
+          const visit = totalOf(b, 'hours.work')[which] + totalOf(b, 'hours.besidesCrew')[which];
+          expect(visit).toBeLessThanOrEqual(totalOf(b, 'hours.zoneSpan')[which] + 1e-9);
+          expect(totalOf(b, 'hours.zoneSpan')[which]).toBeLessThanOrEqual(totalOf(b, 'hours.zonePerson')[which] + 1e-9);
+        }
         // One move more, and the days that it may cost.
         expect(totalOf(b, 'hours.moves').likely - totalOf(a, 'hours.moves').likely).toBeCloseTo(10 / 60, 9);
       }),

@@ -2,13 +2,15 @@ import type { ReactElement } from 'react';
 import css from './PrepRight.module.css';
 import { zoneKey } from './zoneNames.ts';
 import { Figure } from '../parts/Figure.tsx';
-import { useJob, useTakeoff } from '../plan.ts';
+import { useDoc, useJob, useTakeoff } from '../plan.ts';
 import { askWhy } from '../session.ts';
 import { moneyOnScreen } from '../takeoff/showQuantity.ts';
 import { useHasMoney } from '../takeoff/useHasMoney.ts';
 import type { Held } from '../../model/doc.ts';
 import { showHours } from '../../model/showNumber.ts';
 import type { Line } from '../../takeoff/line.ts';
+import { rateBook } from '../../takeoff/rates/rateBook.ts';
+import { zoneHoursWords } from '../../words/prepWords.ts';
 import { prepText, questionsText } from '../../words/stageWords.ts';
 import { takeoffText } from '../../words/whyWords.ts';
 
@@ -17,22 +19,18 @@ export function ZoneMoney({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
   const { takeoff } = useTakeoff();
   const hasMoney = useHasMoney();
   const currency = useJob()?.currency ?? 'USD';
+  const crew = useDoc((doc) => rateBook(doc).pricing.crew);
   if (!takeoff) return null;
   const lineOf = (code: string): Line | undefined =>
     takeoff.lines.find((line) => line.code === code && line.zone === zoneKey(zone));
   const hours = lineOf('hours.zone');
   const price = hasMoney ? lineOf('money.priceShare') : undefined;
   if (!hours) return null;
-  const { low, likely, high } = hours.quantity;
+  const span = lineOf('hours.zoneSpan');
   return (
     <section aria-label={prepText.hoursAndPrice}>
-      <button type="button" className={css.why} onClick={() => askWhy(hours.key)}>
-        <span>{prepText.allHours}</span>
-        <span>
-          <Figure of={showHours(likely)} size="title" />
-          <small>{takeoffText.from(showHours(low).figure, `${showHours(high).figure} h`)}</small>
-        </span>
-      </button>
+      <HoursRow words={zoneHoursWords.work} line={hours} />
+      {span && <HoursRow words={zoneHoursWords.crew(crew)} line={span} />}
       {price && (
         <button type="button" className={css.why} onClick={() => askWhy(price.key)}>
           <span>
@@ -51,5 +49,18 @@ export function ZoneMoney({ zone }: { readonly zone: Held<'zone'> }): ReactEleme
         </button>
       )}
     </section>
+  );
+}
+
+function HoursRow({ words, line }: { readonly words: string; readonly line: Line }): ReactElement {
+  const { low, likely, high } = line.quantity;
+  return (
+    <button type="button" className={css.why} onClick={() => askWhy(line.key)}>
+      <span>{words}</span>
+      <span>
+        <Figure of={showHours(likely)} size="title" />
+        <small>{takeoffText.from(showHours(low).figure, `${showHours(high).figure} h`)}</small>
+      </span>
+    </button>
   );
 }
