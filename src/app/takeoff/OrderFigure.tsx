@@ -32,16 +32,15 @@ export function OrderFigure({ lines, quantity, unit, name, notes }: OrderFigureP
     <button
       type="button"
       className={cx(css.ask, asked && css.asked)}
-      aria-label={[`${whyText.why(`${shown.figure} ${shown.unit}`.trim())}: ${name}`, ...said].join(', ')}
+      aria-label={`${whyText.why([shown.figure, shown.unit, ...said].join(' '))}: ${name}`}
       aria-pressed={asked}
       onClick={() => askWhy(asked ? null : key)}
     >
       <span>
-        <b>{shown.figure}</b>
-        <span className={css.unit}>{shown.unit}</span>
+        <b>{shown.figure}</b> <span className={css.unit}>{shown.unit}</span>
       </span>
       {said.map((note) => (
-        <small key={note}>{note}</small>
+        <small key={note}> {note}</small>
       ))}
     </button>
   );
