@@ -1,4 +1,4 @@
-import type { CostSite } from './costLines.ts';
+import type { CostSite } from './costInputs.ts';
 import { add, multiply, term } from './formula.ts';
 import type { Line, Term } from './line.ts';
 import { moneyLine, priceTerm } from './moneyLine.ts';

@@ -1,10 +1,9 @@
-import type { Doc } from '../model/doc.ts';
-import { equipmentLines, type ToolHours } from './equipmentLines.ts';
+import type { CostInputs, CostSite } from './costInputs.ts';
+import { equipmentLines } from './equipmentLines.ts';
 import { goodsLines } from './goodsLines.ts';
 import { labourLines } from './labourLines.ts';
 import type { Line } from './line.ts';
 import { lumpLines } from './lumpLines.ts';
-import type { RateBook } from './rates/rateBook.ts';
 import { besidesCostLines } from './besidesCostLines.ts';
 import { travelLines } from './travelLines.ts';
 import { wasteCostLines } from './wasteCostLines.ts';
@@ -13,24 +12,6 @@ import { wasteCostLines } from './wasteCostLines.ts';
 export interface Direct {
   readonly lines: readonly Line[];
   readonly missing: readonly string[];
-}
-
-/** A cost knows the job and its prices, and no floor: the same lines price one floor or all of them. */
-export interface CostSite {
-  readonly doc: Doc;
-  readonly book: RateBook;
-}
-
-export interface CostInputs extends ToolHours {
-  readonly crewHours: Line;
-  /** Hours of the floor as a whole: set-up, moves, tear-down. Floors of one job share some of them. */
-  readonly onSite: readonly Line[];
-  /** Person-hours of zones that are worked at night. */
-  readonly atNight: readonly Line[];
-  /** Lines of material, dust and orders, zones and floor. */
-  readonly material: readonly Line[];
-  /** Quantities off the plan: tests, mock-up, masked walls. */
-  readonly quantities: readonly Line[];
 }
 
 /**
@@ -49,11 +30,4 @@ export function directLines(site: CostSite, inputs: CostInputs): Direct {
     ...lumpLines(site),
   ];
   return { lines, missing: [...missing] };
-}
-
-/** The price of a code, or null with the code noted among what has no price. */
-export function priceOrMissing({ book }: CostSite, code: string, missing: Set<string>) {
-  const price = book.price(code);
-  if (!price) missing.add(code);
-  return price;
 }

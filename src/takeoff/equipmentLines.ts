@@ -1,4 +1,4 @@
-import type { CostSite } from './costLines.ts';
+import type { CostSite, ToolHours } from './costInputs.ts';
 import { add, divide, largest, multiply, sumOf, term, wholeUp } from './formula.ts';
 import { grouped } from './grouped.ts';
 import type { Formula, Line, Term } from './line.ts';
@@ -9,14 +9,6 @@ import type { PricedAmount } from './rates/rateBook.ts';
 import type { ZoneWork } from './site.ts';
 import { chosen, lineTerm, measured } from './terms.ts';
 import { workedFields } from './workedFields.ts';
-
-/** Which tools are needed, and for how long. */
-export interface ToolHours {
-  readonly days: Line;
-  /** Hours of the zones, line by line: they say which tools take findings and cracks. */
-  readonly hours: readonly Line[];
-  readonly zones: readonly ZoneWork[];
-}
 
 /**
  * Equipment in minor units: days x number x day rate (common practice, no source). The recipes' machines and hand tools

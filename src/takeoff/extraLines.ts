@@ -1,5 +1,5 @@
 import { buildUp } from './buildUp.ts';
-import type { CostSite } from './costLines.ts';
+import type { CostSite } from './costInputs.ts';
 import { add, divide, multiply, number, sumOf, term } from './formula.ts';
 import { cuttingForbidden } from './holds.ts';
 import { grooveVolume } from './materialLines.ts';

@@ -1,4 +1,4 @@
-import type { CostSite } from './costLines.ts';
+import type { CostSite } from './costInputs.ts';
 import { multiply, sumOf, term } from './formula.ts';
 import type { Line } from './line.ts';
 import { moneyLine, priceTerm } from './moneyLine.ts';

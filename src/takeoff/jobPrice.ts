@@ -1,6 +1,6 @@
 import type { RecordId } from '../model/cell.ts';
 import { recordsOf, type Doc, type Held } from '../model/doc.ts';
-import type { CostInputs } from './costLines.ts';
+import type { CostInputs } from './costInputs.ts';
 import { jobHours } from './jobHours.ts';
 import type { Line } from './line.ts';
 import { pricedWork } from './pricedWork.ts';

@@ -1,5 +1,5 @@
 import { divide, largest, multiply, number, sumOf, term } from './formula.ts';
-import type { CostInputs, CostSite } from './costLines.ts';
+import type { CostInputs, CostSite } from './costInputs.ts';
 import type { Line } from './line.ts';
 import { moneyLine } from './moneyLine.ts';
 import { chosen, lineTerm } from './terms.ts';

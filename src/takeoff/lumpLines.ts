@@ -1,4 +1,4 @@
-import type { CostSite } from './costLines.ts';
+import type { CostSite } from './costInputs.ts';
 import { term } from './formula.ts';
 import type { Line } from './line.ts';
 import { moneyLine } from './moneyLine.ts';

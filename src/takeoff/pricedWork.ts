@@ -1,4 +1,5 @@
-import { directLines, type CostInputs, type CostSite } from './costLines.ts';
+import type { CostInputs, CostSite } from './costInputs.ts';
+import { directLines } from './costLines.ts';
 import { extraLines } from './extraLines.ts';
 import type { Line } from './line.ts';
 import { priceLines, priceShares } from './priceLines.ts';

@@ -1,6 +1,6 @@
 import { recordOf } from '../model/doc.ts';
 import { KM_PER_MILE } from '../model/units.ts';
-import { priceOrMissing, type CostInputs, type CostSite } from './costLines.ts';
+import { priceOrMissing, type CostInputs, type CostSite } from './costInputs.ts';
 import { add, divide, largest, multiply, number, subtract, term } from './formula.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { moneyLine, priceTerm } from './moneyLine.ts';

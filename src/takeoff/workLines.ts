@@ -1,4 +1,4 @@
-import type { CostInputs } from './costLines.ts';
+import type { CostInputs } from './costInputs.ts';
 import type { Line } from './line.ts';
 import { materialOf } from './materials.ts';
 import { pricedWork } from './pricedWork.ts';

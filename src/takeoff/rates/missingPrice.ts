@@ -1,5 +1,5 @@
 import { methodOf } from './methods.ts';
-import type { PriceRow } from './samplePrices.ts';
+import type { PriceRow } from './priceRow.ts';
 
 /** What a price that nobody has set is called and counted by; `day/` and a method is the day rate of its tool. */
 export function missingPrice(code: string): Omit<PriceRow, 'amount'> {

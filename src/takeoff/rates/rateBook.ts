@@ -5,7 +5,8 @@ import type { Provenance } from '../line.ts';
 import { book, bookRow } from './book.ts';
 import { machineOfCode, machineRateCode } from './machineRate.ts';
 import type { RateRow } from './rateRow.ts';
-import { samplePrices, samplePricing, SAMPLE_SOURCE, type PriceRow } from './samplePrices.ts';
+import type { PriceRow } from './priceRow.ts';
+import { samplePrices, samplePricing, SAMPLE_SOURCE } from './samplePrices.ts';
 
 /** A rate with the record of the job it was read from; null when the job has none and the book speaks. */
 export interface Priced extends RateRow {
@@ -67,7 +68,8 @@ export function rateBook(doc: Doc): RateBook {
   const codes = new Set([...samplePrices.map(({ code }) => code), ...prices.keys()]);
   return {
     rate,
-    methodRate: (method, machine) => (machine ? held(machineRateCode(machine, method)) : null) ?? rate(`methods/${method}`),
+    methodRate: (method, machine) =>
+      (machine ? held(machineRateCode(machine, method)) : null) ?? rate(`methods/${method}`),
     get rates() {
       const ofMachines = [...rates.keys()].filter((code) => machineOfCode(code) !== null);
       return [...book.map(({ code }) => code), ...ofMachines].map(rate);

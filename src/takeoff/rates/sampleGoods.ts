@@ -1,4 +1,4 @@
-import type { PriceRow } from './samplePrices.ts';
+import type { PriceRow } from './priceRow.ts';
 
 /**
  * Invented prices of tooling and goods to start with, each marked "set yours"; nobody's prices. Whole minor units. Every

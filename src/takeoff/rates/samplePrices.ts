@@ -1,19 +1,13 @@
 import type { Pricing } from '../../model/records/pricing.ts';
+import type { PriceRow } from './priceRow.ts';
 import { sampleGoods } from './sampleGoods.ts';
+
+export const SAMPLE_SOURCE = 'invented sample, set yours';
 
 /**
  * Invented wages and prices to start with, each marked "set yours". They are nobody's prices: a price says
  * "with sample wages and prices" until the money page has been confirmed. Whole minor units (cents) of USD.
  */
-export interface PriceRow {
-  readonly code: string;
-  readonly term: string;
-  readonly unit: string;
-  readonly amount: number;
-}
-
-export const SAMPLE_SOURCE = 'invented sample, set yours';
-
 export const samplePrices: readonly PriceRow[] = [
   { code: 'wage', term: 'Wage', unit: 'per person-hour', amount: 3200 },
   { code: 'day/grinder_small', term: 'Small grinder', unit: 'per day', amount: 14000 },
