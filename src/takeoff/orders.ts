@@ -31,7 +31,7 @@ export interface OrderedItem {
 }
 
 /** Tooling: worn by the job and charged by its wear, carried whole. */
-function tool(item: string, usedBy: string, unit: string, spare: Spare, priceCode = item): OrderedItem {
+function tool(item: string, usedBy: string, unit: string, spare: Spare, cautions: readonly Caution[]): OrderedItem {
   return {
     item,
     code: `order.${item}`,
@@ -42,9 +42,9 @@ function tool(item: string, usedBy: string, unit: string, spare: Spare, priceCod
     pack: null,
     packUnit: unit,
     spare,
-    priceCode,
+    priceCode: item,
     charge: 'used',
-    cautions: [],
+    cautions,
   };
 }
 
@@ -64,24 +64,31 @@ const CARTRIDGE = { unit: 'L', pack: 'consumables/cartridge', packUnit: 'cartrid
 const SACK = { packUnit: 'bags', cautions: ['silica'] } as const;
 
 const TOOLING: readonly OrderedItem[] = [
-  tool('diamondSet', 'diamondWear', 'sets', 'perMachine'),
-  tool('pcdSet', 'pcdWear', 'sets', 'perMachine'),
-  tool('resinSet', 'resinWear', 'sets', 'perMachine'),
-  tool('bushSet', 'bushWear', 'sets', 'perMachine'),
-  tool('cutterSet', 'cutterWear', 'sets', 'perMachine'),
-  tool('millTeeth', 'millWear', 'sets', 'perMachine'),
-  tool('scabblerBits', 'bitWear', 'sets', 'perMachine'),
-  tool('cup', 'cupWear', 'wheels', 'one'),
-  tool('chaseBlade', 'bladeWear', 'blades', 'one'),
-  tool('peenerFlaps', 'flapWear', 'sets', 'one'),
-  tool('needleSet', 'needleWear', 'sets', 'one'),
-  tool('chisel', 'chiselWear', 'chisels', 'none'),
-  tool('scraperBlade', 'scraperWear', 'blades', 'none'),
-  tool('screen', 'screenWear', 'screens', 'none'),
-  tool('sandpaper', 'paperWear', 'discs', 'none'),
-  tool('stripPad', 'padWear', 'pads', 'none'),
-  { ...tool('shot', 'shotLoss', 'kg', 'tenth'), pack: 'consumables/shot_bag', packUnit: 'bags', cautions: ['shot'] },
-  goods('tooling', { item: 'blastGrit', usedBy: ['blastGrit'], unit: 'kg', pack: 'consumables/grit_bag', ...SACK }),
+  tool('diamondSet', 'diamondWear', 'sets', 'perMachine', ['rotating']),
+  tool('pcdSet', 'pcdWear', 'sets', 'perMachine', ['rotating']),
+  tool('resinSet', 'resinWear', 'sets', 'perMachine', ['rotating']),
+  tool('bushSet', 'bushWear', 'sets', 'perMachine', ['rotating']),
+  tool('cutterSet', 'cutterWear', 'sets', 'perMachine', ['rotating', 'chips']),
+  tool('millTeeth', 'millWear', 'sets', 'perMachine', ['rotating', 'chips']),
+  tool('scabblerBits', 'bitWear', 'sets', 'perMachine', ['chips', 'vibration']),
+  tool('cup', 'cupWear', 'wheels', 'one', ['wheel']),
+  tool('chaseBlade', 'bladeWear', 'blades', 'one', ['wheel', 'locate']),
+  tool('peenerFlaps', 'flapWear', 'sets', 'one', ['chips', 'vibration']),
+  tool('needleSet', 'needleWear', 'sets', 'one', ['chips', 'vibration']),
+  tool('chisel', 'chiselWear', 'chisels', 'none', ['chips', 'locate']),
+  tool('scraperBlade', 'scraperWear', 'blades', 'none', ['chips']),
+  tool('screen', 'screenWear', 'screens', 'none', []),
+  tool('sandpaper', 'paperWear', 'discs', 'none', []),
+  tool('stripPad', 'padWear', 'pads', 'none', []),
+  { ...tool('shot', 'shotLoss', 'kg', 'tenth', ['shot']), pack: 'consumables/shot_bag', packUnit: 'bags' },
+  goods('tooling', {
+    item: 'blastGrit',
+    usedBy: ['blastGrit'],
+    unit: 'kg',
+    pack: 'consumables/grit_bag',
+    ...SACK,
+    cautions: ['silicaNotListed', 'chips'],
+  }),
 ];
 
 const FILLERS: readonly OrderedItem[] = [
@@ -186,7 +193,7 @@ const WASTE: readonly OrderedItem[] = [
     packUnit: 'drums',
     cautions: ['slips', 'heavy'],
   }),
-  { ...tool('filter', 'filterWear', 'filters', 'one'), group: 'waste', trade: 'dust', cautions: ['silica'] },
+  { ...tool('filter', 'filterWear', 'filters', 'one', ['silica']), group: 'waste', trade: 'dust' },
 ];
 
 /**
