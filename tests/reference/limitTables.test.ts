@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { abrasiveOf } from '../../src/takeoff/rates/abrasives.ts';
 import { checks } from '../../src/takeoff/rates/checks.ts';
 import { conductors } from '../../src/takeoff/rates/conductors.ts';
 import { crackClasses } from '../../src/takeoff/rates/crackClasses.ts';
+import { CHASE_MM, HAIRLINE_MM, JOINT_MM, WIDE_CHASE_MM, WIDE_MM } from '../../src/takeoff/rates/cracks.ts';
 import { limits } from '../../src/takeoff/rates/limits.ts';
 import { noiseHours } from '../../src/takeoff/rates/noiseHours.ts';
 import { profiles } from '../../src/takeoff/rates/profiles.ts';
@@ -91,6 +93,15 @@ test('shot sizes: the number is the opening in 1/10 000 in', () => {
   for (const row of shotSizes) expect(Number(row.shot.slice(2)) / 10_000).toBeCloseTo(row.nominalIn, 3);
 });
 
+test('shot among the abrasives is the same shot', () => {
+  for (const row of shotSizes) {
+    expect(abrasiveOf(`shot_${row.shot.replace('-', '').toLowerCase()}`), row.shot).toMatchObject({
+      grainMm: [row.nominalMm, row.nominalMm],
+      csp: row.csp,
+    });
+  }
+});
+
 test('profiles', () => {
   expect(profiles).toEqual(
     csvTable('csp').map((row) => ({
@@ -119,6 +130,19 @@ test('classes of cracks, joints and spalls', () => {
       provenance: row['prov'],
     });
   }
+});
+
+test('sizes of cracks and joints that are worked with lie in those of their class', () => {
+  const of = (id: string) => crackClasses.find((row) => row.id === id);
+  expect(of('hairline')?.widthMm).toBe(`under ${HAIRLINE_MM}`);
+  expect(of('static')?.widthMm).toBe(`${HAIRLINE_MM}-${WIDE_MM}`);
+  expect(of('static')?.chase).toBe(`${CHASE_MM.width} x ${CHASE_MM.depth}`);
+  expect(of('static_wide')?.chase).toBe(`crack + ${WIDE_CHASE_MM.eachSide} each side x ${WIDE_CHASE_MM.depth}`);
+  // A saw cut of 3 to 6 mm and a depth of 12 to 19 mm: the middles.
+  expect(of('control_joint')?.widthMm).toBe('3-6');
+  expect(JOINT_MM.controlWidth).toBe((3 + 6) / 2);
+  expect(of('construction_joint')?.chase).toBe('6 x 12-19');
+  expect([JOINT_MM.constructionWidth, JOINT_MM.constructionDepth]).toEqual([6, (12 + 19) / 2]);
 });
 
 test('checks before a floor is let go', () => {

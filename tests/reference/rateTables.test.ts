@@ -5,6 +5,7 @@ import { factors } from '../../src/takeoff/rates/factors.ts';
 import { findingRows } from '../../src/takeoff/rates/findings.ts';
 import { machineBodies } from '../../src/takeoff/rates/machineBodies.ts';
 import { methodOf, methods } from '../../src/takeoff/rates/methods.ts';
+import { rateUnit } from '../../src/takeoff/rates/rateUnits.ts';
 import { surveyReadings } from '../../src/takeoff/rates/surveyReadings.ts';
 import { systems } from '../../src/takeoff/rates/systems.ts';
 import { csvTable } from '../support/csvTable.ts';
@@ -116,6 +117,18 @@ test('methods: every value of every row', () => {
     // What a rate was checked against stands in the note of the row, its own source alone.
     expect(row['rate_source'], row['id']).toContain(method?.rate.source);
     expect(method?.rate.note ?? '', row['id']).toContain(row['rate_note']);
+  }
+});
+
+test('rates shown in feet are those of the table, which rounds them to 5 from 20 on', () => {
+  for (const row of csvTable('methods')) {
+    const { unit, worth } = rateUnit(row['rate_unit'] ?? '', 'imperial');
+    expect(unit, row['id']).toBe(row['rate_unit_us']);
+    for (const bound of ['low', 'likely', 'high']) {
+      const inFeet = Number(row[`rate_${bound}`]) / worth;
+      const printed = Number(row[`rate_${bound}_us`]);
+      expect(Math.abs(inFeet - printed), `${row['id']} ${bound}`).toBeLessThanOrEqual(printed < 20 ? 0.5 : 5);
+    }
   }
 });
 
