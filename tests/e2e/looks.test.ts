@@ -171,7 +171,10 @@ async function drawIn(page: Page, theme: string): Promise<void> {
   await page.evaluate((name) => document.documentElement.setAttribute('data-theme', name), theme);
 }
 
-test('at the desk, in three themes, every screen is sound', async () => {
+/** Each screen in three themes, on a machine that may be busy. */
+const LONG_MS = 240_000;
+
+test('at the desk, in three themes, every screen is sound', { timeout: LONG_MS }, async () => {
   const { page, faults, end } = await openAt(DESK);
   for (const { name, go } of SCREENS) {
     await go(page);
@@ -191,7 +194,7 @@ test.each([
   ['on a tablet', { width: 834, height: 1112 }],
   ['on a phone', { width: 390, height: 844 }],
   ['at the desk at 200 %', { width: DESK.width / 2, height: DESK.height / 2 }],
-])('%s every screen is sound', async (_where, size) => {
+])('%s every screen is sound', { timeout: LONG_MS }, async (_where, size) => {
   const { page, faults, end } = await openAt(size);
   for (const { name, go } of SCREENS) {
     await go(page);
