@@ -43,6 +43,18 @@ export function isSawnOut(joint: Pick<Joint, 'treat' | 'kind' | 'oldFiller'>): b
   return joint.oldFiller === true && joint.treat === 'filled' && joint.kind !== 'isolation';
 }
 
+/** A joint that is carried through and is too narrow for a sealant: a reservoir is sawn. An isolation joint stays as built. */
+export function isWidened(joint: Pick<Joint, 'treat' | 'kind' | 'widthMm'>, leastMm: number): boolean {
+  if (joint.treat !== 'carried' || joint.kind === 'isolation') return false;
+  const usualMm = joint.kind === 'control' ? JOINT_MM.controlWidth : JOINT_MM.constructionWidth;
+  return (joint.widthMm ?? usualMm) < leastMm;
+}
+
+/** A working crack is sealed like a joint, in a reservoir where it is too narrow. */
+export function isSawnOpen(crack: Pick<Crack, 'behaviour' | 'widthMm'>, leastMm: number): boolean {
+  return crack.behaviour === 'working' && (crack.widthMm ?? 0) < leastMm;
+}
+
 /** Section of a joint that is filled, mm; null when it must not be: an isolation joint is never filled rigid. */
 export function jointSection(joint: Joint): SectionMm | null {
   if (joint.treat !== 'filled' || joint.kind === 'isolation') return null;

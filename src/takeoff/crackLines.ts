@@ -1,5 +1,5 @@
 import { onFloor, type Held } from '../model/doc.ts';
-import { isChased, widthClass } from './crackClass.ts';
+import { isChased, isSawnOpen, isSawnOut, isWidened, widthClass } from './crackClass.ts';
 import { grouped } from './grouped.ts';
 import type { Line } from './line.ts';
 import { lyingIn } from './lyingIn.ts';
@@ -42,7 +42,11 @@ function zoneCracks(site: Site, zone: ZoneWork): Line[] {
         trade: 'line',
         unit: 'm',
         zone: zone.prep.zone,
-        held: zone.held ?? (site.noCutting && cracks.some(({ crack }) => isChased(crack)) ? 'inSlab' : null),
+        held:
+          zone.held ??
+          (site.noCutting && cracks.some(({ crack }) => isChased(crack) || isSawnOpen(crack, leastMm(site)))
+            ? 'inSlab'
+            : null),
         records: cracks.map(({ crack }) => crack.id),
       },
       cracks.map(({ crack, metres }) => ({ name: crack.tag, value: metres, from: crack.id })),
@@ -59,10 +63,19 @@ function zoneJoints(site: Site, zone: ZoneWork): Line[] {
         trade: 'line',
         unit: 'm',
         zone: zone.prep.zone,
-        held: zone.held,
+        held:
+          zone.held ??
+          (site.noCutting && joints.some(({ joint }) => isSawnOut(joint) || isWidened(joint, leastMm(site)))
+            ? 'inSlab'
+            : null),
         records: joints.map(({ joint }) => joint.id),
       },
       joints.map(({ joint, metres }) => ({ name: joint.tag, value: metres, from: joint.id })),
     ),
   );
+}
+
+/** A reservoir for a sealant is at least so wide, mm. */
+function leastMm({ book }: Site): number {
+  return book.rate('consumables/reservoir').likely;
 }

@@ -3,12 +3,13 @@ import type { RecordId } from '../model/cell.ts';
 import { onFloor, recordsOf, type Doc, type Held } from '../model/doc.ts';
 import type { Clearance } from '../model/records/base.ts';
 import type { Zone } from '../model/records/zone.ts';
-import { isChased, isSawnOut } from './crackClass.ts';
+import { isChased, isSawnOpen, isSawnOut, isWidened } from './crackClass.ts';
 import type { Hold, HoldKind } from './line.ts';
 import { lyingIn } from './lyingIn.ts';
 import type { ZoneId } from './prep.ts';
 import { answersOf, isNotKnown, jobOf, type Answers } from './questions.ts';
 import { findingRowOf } from './rates/findings.ts';
+import { rateBook } from './rates/rateBook.ts';
 
 /*
  * Three holds, each until a result, a date and a name are recorded (29 CFR 1926.1101 (g)(8)(i)(I) for flooring and
@@ -96,10 +97,11 @@ export function cuttingForbidden(doc: Doc): boolean {
 
 function cuttingHold(doc: Doc, floor: string, answers: Answers): Hold[] {
   if (answers.inSlab === 'no' || !cuttingForbidden(doc)) return [];
+  const leastMm = rateBook(doc).rate('consumables/reservoir').likely;
   const cut = [
-    ...onFloor(doc, 'crack', floor).filter(isChased),
+    ...onFloor(doc, 'crack', floor).filter((crack) => isChased(crack) || isSawnOpen(crack, leastMm)),
     ...onFloor(doc, 'finding', floor).filter((finding) => isCutOut(finding.kind)),
-    ...onFloor(doc, 'joint', floor).filter(isSawnOut),
+    ...onFloor(doc, 'joint', floor).filter((joint) => isSawnOut(joint) || isWidened(joint, leastMm)),
     ...onFloor(doc, 'zone', floor).filter(asksToCut),
   ].map(({ id }) => id);
   return cut.length === 0 ? [] : [{ kind: 'inSlab', zone: null, records: cut, reason: 'cutting' }];

@@ -11,6 +11,7 @@ import { testCount } from '../../../src/takeoff/testCount.ts';
 import { evaluate } from '../../../src/takeoff/formula.ts';
 import { obstructionCells } from '../../support/hoursJobs.ts';
 import {
+  crackCells,
   docOf,
   findingCells,
   FLOOR,
@@ -159,6 +160,25 @@ describe('joints round shot blasting', () => {
     expect(of(narrow, 'hours.seal')).toBeCloseTo(12 / 18, 9);
     const wide = room({}, joint({ kind: 'isolation', widthMm: 15 }));
     expect([of(wide, 'hours.reservoir'), of(wide, 'hours.seal')]).toEqual([0, 12 / 18]);
+  });
+
+  test('what is sawn open for a sealant waits for what lies in the slab, and the hold names it', () => {
+    const path = [
+      [1_000, 2_000],
+      [9_000, 2_000],
+    ] as const;
+    const unknown = withCells(
+      room({}, joint({ widthMm: 3 }), joint({ kind: 'isolation', widthMm: 15 }, 'joint:b')),
+      crackCells('crack:C1', path, { behaviour: 'working' }),
+      set('job:test', 'inSlab', { answer: 'yes' }),
+    );
+    const { holds, lines } = takeoff(unknown, FLOOR);
+    expect(holds.flatMap(({ records }) => records)).toEqual(['crack:C1', 'joint:a']);
+    const held = lines.filter((each) => each.held === 'inSlab').map(({ code }) => code);
+    expect(held).toEqual(['crack.working.ordinary', 'joint.control.carried']);
+    expect(of(unknown, 'hours.reservoir')).toBe(0);
+    // The isolation joint is not sawn: 12 m of it are sealed.
+    expect(of(unknown, 'hours.seal')).toBeCloseTo(12 / 18, 9);
   });
 
   test('steel angle: 12 m at 10 m/h', () => {
