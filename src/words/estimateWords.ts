@@ -24,6 +24,7 @@ export const estimateText = {
   area: 'Net floor',
   amount: 'Amount',
   item: 'Item',
+  unit: 'Unit',
   low: 'Low',
   likely: 'Likely',
   high: 'High',

@@ -47,7 +47,12 @@ export function CustomerPage({ estimate }: { readonly estimate: Estimate }): Rea
         <section>
           <h3>{estimateText.extras}</h3>
           <p className={css.note}>{estimateText.extrasSay}</p>
-          <AmountTable name={estimateText.extras} first={estimateText.item} heads={['', currency]} rows={extras} />
+          <AmountTable
+            name={estimateText.extras}
+            first={estimateText.item}
+            heads={[estimateText.unit, currency]}
+            rows={extras}
+          />
         </section>
       )}
       <SentenceList title={estimateText.assumptions} sentences={estimate.assumptions ?? []} />
