@@ -56,7 +56,7 @@ export function lineTable(takeoff: Takeoff): LineTable {
   const groups = TRADES.flatMap((trade) => {
     const rows = new Map<string, Line[]>();
     for (const line of takeoff.lines) {
-      if (line.trade !== trade) continue;
+      if (line.trade !== trade || isOfOrder(line)) continue;
       const key = rowKey(line);
       rows.set(key, [...(rows.get(key) ?? []), line]);
     }
@@ -67,6 +67,14 @@ export function lineTable(takeoff: Takeoff): LineTable {
   });
   return { zones, groups };
 }
+
+/** Kinds of an item and what is left over of it: parts of the list to buy and carry, which is a table of its own. */
+function isOfOrder({ code }: Line): boolean {
+  return code.startsWith('orderPacks.') || code.startsWith('orderLeft.');
+}
+
+/** Diameters of two zones do not add up to one. */
+const NOT_ADDED: readonly string[] = ['mm'];
 
 /** T2 before T10; everything else stays as it came. */
 function inOrder(a: TableRow, b: TableRow): number {
@@ -93,8 +101,9 @@ function rowOf(key: string, lines: readonly Line[], zones: LineTable['zones']): 
       return held !== null && work ? [[id, { quantity: null, held, lines: [] }]] : [];
     }),
   );
-  const total = whole.length > 0 ? whole : ofZones;
-  return { key, code: SHARE_OF[first.code] ?? first.code, unit: first.unit, cells, total: cellOf(total) };
+  const all = whole.length > 0 ? whole : ofZones;
+  const total = NOT_ADDED.includes(first.unit) && all.length > 1 ? null : cellOf(all);
+  return { key, code: SHARE_OF[first.code] ?? first.code, unit: first.unit, cells, total };
 }
 
 /** Trades that a hold takes out of a zone. */
