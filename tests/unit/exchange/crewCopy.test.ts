@@ -1,10 +1,16 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { runCommand } from '../../../src/edit/run.ts';
+import type { Json } from '../../../src/model/cell.ts';
 import type { Fields } from '../../../src/model/doc.ts';
 import { applyCells, recordsOf } from '../../../src/model/doc.ts';
 import { partOf } from '../../../src/model/parts.ts';
+import { planStore } from '../../../src/model/store.ts';
+import { defaultMoneyCells, defaultRateCells } from '../../../src/takeoff/rates/defaults.ts';
+import { estimateNow } from '../../../src/exchange/estimateNow.ts';
 import { writeCrewCopy, type PartOf } from '../../../src/exchange/crewCopy.ts';
 import { readJobFile, writeJobFile, type Images } from '../../../src/exchange/jobFile.ts';
+import { kitchen } from '../../support/wholeJobs.ts';
 import { AMOUNTS, everyKind, IMAGE_HASH } from '../../support/everyKind.ts';
 
 const SECRET = 876_543_201;
@@ -51,6 +57,19 @@ const moneySlots = [
   'totalMinor',
   'currency',
   'confirmedOn',
+  'burdenParts',
+  'billablePct',
+  'nightPremiumPct',
+  'roundUpTo',
+  'hired',
+  'travelKm',
+  'returnVisits',
+  'otherCosts',
+  'assumptions',
+  'exclusions',
+  'issuedOn',
+  'lowMinor',
+  'highMinor',
   'body',
 ];
 const moneyKinds = ['price', 'pricing', 'estimate', 'letter', 'invoice'];
@@ -116,5 +135,30 @@ describe('the crew copy', () => {
   it('keeps aside only what is plainly plan, and only the fields that we know', () => {
     const answer = readJobFile(writeCrewCopy(everyKind, quarantine, images));
     expect(answer.ok && [...answer.opened.quarantine.keys()]).toEqual(['crack:q']);
+  });
+});
+
+describe('the crew copy of a job with a real issued estimate', () => {
+  const job = applyCells(kitchen(), [...defaultRateCells(), ...defaultMoneyCells()]);
+  const { frozen } = estimateNow(job);
+  const args = { id: 'estimate:a', on: '2030-02-01', open: [], frozen } as unknown as Json;
+  const store = planStore({ doc: job });
+  const result = runCommand(store, { name: 'issueEstimate', args });
+  const total = String(frozen?.totalMinor);
+  const inside = (file: Uint8Array): string =>
+    Object.values(unzipSync(file))
+      .map((bytes) => strFromU8(bytes, true))
+      .join('\n');
+
+  it('holds neither its total nor a line of its money', () => {
+    expect(result).not.toHaveProperty('refused');
+    const copy = inside(writeCrewCopy(store.getState(), new Map(), new Map()));
+    expect(copy).not.toContain(total);
+    expect(copy).not.toMatch(/money\.|estimate:|marginPct/);
+  });
+  it('the whole job holds both: the search can fail', () => {
+    const whole = inside(writeJobFile(store.getState(), new Map(), new Map()));
+    expect(whole).toContain(total);
+    expect(whole).toMatch(/money\.price/);
   });
 });
