@@ -12,6 +12,7 @@ import {
   showVolumeInColumn,
   type Figure,
 } from '../../model/showNumber.ts';
+import { orderText } from '../../words/orderWords.ts';
 import { showFineSize } from '../../model/showLength.ts';
 import { MM_PER_IN, type Units } from '../../model/units.ts';
 
@@ -57,9 +58,12 @@ const byUnit: Readonly<Record<string, (value: number, units: Units) => Figure>> 
 /** A removal of a third of a millimetre is a hundredth of an inch and something: the something counts. */
 function fineSize(mm: number, units: Units): Figure {
   const inches = mm / MM_PER_IN;
-  return units === 'imperial' && Math.abs(inches) < 0.1
-    ? { figure: showNumber(inches, 3), unit: 'in' }
-    : showFineSize(mm, units);
+  if (units === 'imperial' && Math.abs(inches) < 0.1) return { figure: showNumber(inches, 3), unit: 'in' };
+  // A texture of 0.17 mm is not 0.2 mm; a width of 0.3 mm stays as short as it is.
+  const tenths = Math.abs(mm) * 10;
+  if (units === 'metric' && tenths < 100 && Math.abs(tenths - Math.round(tenths)) > 1e-9)
+    return { figure: showNumber(mm, 2), unit: 'mm' };
+  return showFineSize(mm, units);
 }
 
 /** Whole numbers as they are, others as short as they may be. */
@@ -88,7 +92,19 @@ export function showQuantity(value: number, unit: string, units: Units, currency
 /** A figure of the table. Its row names one unit for all its cells, so a small amount does not take a smaller one. */
 export function showInRow(value: number, unit: string, units: Units, currency: string): string {
   if (unit === 'L') return showVolumeInColumn(value, units).figure;
+  if (isCounted(unit)) return inPieces(value);
   return showQuantity(value, unit, units, currency).figure;
+}
+
+/** Sets, wheels, bags, days: what is neither measured nor money. */
+function isCounted(unit: string): boolean {
+  return byUnit[unit] === undefined && unit !== 'money' && unit !== 'minor';
+}
+
+/** Pieces to 0.01, so that a column lines up; a trace of one in words. */
+function inPieces(value: number): string {
+  if (Number.isInteger(value)) return showNumber(value, 0);
+  return value > 0 && value < 0.01 ? orderText.under : showNumber(value, 2);
 }
 
 /** The unit that stands beside the name of a row; feet and square feet where the screen shows them. */

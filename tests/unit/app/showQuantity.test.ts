@@ -20,6 +20,12 @@ describe('a figure stands in the unit that is named beside its row', () => {
   test('every other unit is shown as elsewhere', () => {
     expect(showInRow(0.5, 'm2', 'metric', 'USD')).toBe('0.50');
     expect(showInRow(394.2, 'kg', 'metric', 'USD')).toBe('394');
+    // Pieces line up in their column, and a trace of one is no nothing.
+    expect([0.5, 2, 0.0043].map((sets) => showInRow(sets, 'sets', 'metric', 'USD'))).toEqual([
+      '0.50',
+      '2',
+      'under 0.01',
+    ]);
   });
 });
 

@@ -18,6 +18,7 @@ import type { Units } from '../../../src/model/units.ts';
 import { lineTable } from '../../../src/takeoff/lineTable.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
 import { workList } from '../../../src/takeoff/workList.ts';
+import { orderText } from '../../../src/words/orderWords.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..', '..');
 
@@ -31,6 +32,7 @@ function demo(name: 'workshop' | 'garage', units: Units): Doc {
 
 /** A figure of the screen as a number, and the half of its last place that rounding may take. */
 function onScreen(figure: string): { readonly value: number; readonly half: number } {
+  if (figure === orderText.under) return { value: 0.005, half: 0.005 };
   const text = figure.replaceAll(/[^\d.-]/g, '');
   return { value: Number(text), half: 0.5 / 10 ** (text.split('.')[1]?.length ?? 0) };
 }
