@@ -3,6 +3,7 @@ import type { Line } from './line.ts';
 import { ORDERED, type OrderedItem, type OrderGroup } from './orders.ts';
 import { spareIn } from './orderLines.ts';
 import type { Takeoff } from './port.ts';
+import { TEXTURE_AT } from './textureLines.ts';
 
 /*
  * The list to buy and carry as people read it, the same on screen and in files:
@@ -88,6 +89,8 @@ export interface ToppingRow {
   readonly film: Line | null;
   /** What the texture takes besides; null where the profile is not known. */
   readonly texture: Line | null;
+  /** Profiles, CSP, whose texture depth it is worked out with. */
+  readonly profiles: readonly number[];
   /** The film is thinner than three times the texture: it may show through (common practice, no source). */
   readonly thin: boolean;
 }
@@ -101,6 +104,11 @@ export function toppingRows({ lines }: Takeoff): readonly ToppingRow[] {
     const of = (code: string): Line | null => own.find((line) => line.zone === zone && line.code === code) ?? null;
     const [film, texture] = [of('toppingFilm'), of('textureFill')];
     const thin = film !== null && texture !== null && film.quantity.likely < SHOWS_THROUGH * texture.quantity.likely;
-    return { zone, film, texture, thin };
+    return { zone, film, texture, profiles: profilesIn(texture), thin };
   });
+}
+
+function profilesIn(texture: Line | null): number[] {
+  const names = texture?.working.terms.map(({ name }) => name) ?? [];
+  return names.filter((name) => name.startsWith(TEXTURE_AT)).map((name) => Number(name.slice(TEXTURE_AT.length)));
 }

@@ -67,12 +67,14 @@ function profileMade({ prep }: ZoneWork): CspRange | null {
   return both.min <= both.max ? both : required;
 }
 
+/** Begins the name of the term that says a texture depth; the CSP follows. */
+export const TEXTURE_AT = 'texture at CSP ';
 const SHARE = 'part of it at the rougher end';
 
 /** Between the smoother and the rougher end of the range: all smooth in the low case, half likely, all rough in the high. */
 function depthOf(site: Site, { min, max }: CspRange): Pick<Line['working'], 'formula' | 'terms'> {
   const [smooth, rough] = [Math.max(1, Math.floor(min)), Math.min(10, Math.ceil(max))];
-  const name = (csp: number): string => `texture at CSP ${csp}`;
+  const name = (csp: number): string => `${TEXTURE_AT}${csp}`;
   const depth = (csp: number): Term => allowanceTerm(name(csp), site.book.rate(textureCode(csp)));
   if (smooth >= rough) return { formula: term(name(rough)), terms: [depth(rough)] };
   const share: Term = { name: SHARE, value: { low: 0, likely: 0.5, high: 1 }, unit: 'number', from: null, ...PRACTICE };

@@ -186,6 +186,14 @@ export const orderText = {
   topping: 'For the layer of the topping',
   toppingNote:
     'Not ours to buy. The extra is on top of the film only if the thickness is asked for over the peaks. Texture depths are estimates: a sand patch (ASTM E965) says more.',
+  patch: 'Measured with sand',
+  patchHelp: 'Spread so much sand to a circle and type both: the depth takes the place of the estimate.',
+  patchSand: 'Sand',
+  patchAcross: 'Circle across',
+  patchDepth: (depth: string): string => `Mean texture depth ${depth}.`,
+  patchKeep: (csp: number): string => `Keep for CSP ${csp}`,
+  patchKept: (csp: number): string => `This job now counts with the measured depth for CSP ${csp}.`,
+  patchSource: 'sand patch, ASTM E965',
   thinFilm: 'The film is under three times the texture depth: the profile may show through.',
   shelf: 'Common practice, no source, unless Why says otherwise. Safety data sheets come before this list.',
 } as const;

@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { createRoot, type Root } from 'react-dom/client';
-import { page } from 'vitest/browser';
+import { page, userEvent } from 'vitest/browser';
 import '../../src/app/look/tokens.css';
 import '../../src/app/look/base.css';
 import { JobScreen } from '../../src/app/frame/JobScreen.tsx';
@@ -9,7 +9,8 @@ import { measureFloor, showJob } from '../../src/app/plan.ts';
 import { goTo, restSession, showFloor } from '../../src/app/session.ts';
 import { orderTabbed } from '../../src/exchange/orderRows.ts';
 import type { Doc } from '../../src/model/doc.ts';
-import { planStore } from '../../src/model/store.ts';
+import { planStore, type PlanStore } from '../../src/model/store.ts';
+import { rateBook } from '../../src/takeoff/rates/rateBook.ts';
 import { takeoff } from '../../src/takeoff/takeoff.ts';
 import { takeoffInline } from '../../src/takeoff/takeoffInline.ts';
 import { cautionWords } from '../../src/words/takeoffWords.ts';
@@ -17,6 +18,7 @@ import { findingCells, FLOOR, rectangle, withCells } from '../support/jobPlans.t
 import { richJob } from '../support/richJob.ts';
 
 let root: Root;
+let store: PlanStore;
 const SIZES = [
   [1440, 900],
   [834, 1112],
@@ -36,7 +38,8 @@ async function open(width: number, height: number): Promise<void> {
   const place = document.getElementById('root');
   if (!place) throw new Error('no place');
   root = createRoot(place);
-  showJob({ id: 'test', store: planStore({ doc: DOC }), port: takeoffInline(), readOnly: null });
+  store = planStore({ doc: DOC });
+  showJob({ id: 'test', store, port: takeoffInline(), readOnly: null });
   measureFloor(FLOOR);
   showFloor(FLOOR);
   root.render(<JobScreen />);
@@ -103,4 +106,17 @@ test('the list goes over the clipboard as it stands in files', async () => {
   await page.getByRole('button', { name: 'Copy the list' }).click();
   await expect.poll(() => copied).toBe(orderTabbed(DOC, takeoff(DOC, FLOOR)));
   await expect.element(page.getByText('The list is on the clipboard')).toBeVisible();
+});
+
+test('a depth measured with sand takes the place of an estimate (E17: 25 mL, 150 mm across)', async () => {
+  await open(1440, 900);
+  await page.getByText('Measured with sand').click();
+  await page.getByRole('textbox', { name: 'Sand' }).fill('25');
+  await page.getByRole('textbox', { name: 'Circle across' }).fill('150');
+  await userEvent.keyboard('{Tab}');
+  await expect.element(page.getByText('Mean texture depth 1.41 mm.')).toBeVisible();
+  await page.getByRole('button', { name: 'Keep for CSP 3' }).click();
+  const kept = rateBook(store.getState()).rate('texture/csp3');
+  expect(kept.likely).toBeCloseTo(1.4147106, 6);
+  expect(kept.provenance).toBe('own');
 });

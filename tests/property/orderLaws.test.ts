@@ -95,6 +95,7 @@ describe('laws of the list to buy and carry', () => {
         for (const row of rowsOf(room(of))) {
           const { item, order, left, kinds, spare } = row;
           const pack = packOf(row);
+          for (const which of CASES) expect(Number.isInteger(order.quantity[which]), order.key).toBe(true);
           expect(order.quantity.likely * pack, order.key).toBeGreaterThanOrEqual(used(row) - 1e-6);
           // A tenth is carried of what is used, not of what is bought.
           const tenth = item.spare === 'tenth' ? used(row) / 10 : 0;

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './OrderList.module.css';
 import { OrderFigure } from './OrderFigure.tsx';
+import { SandPatch } from './SandPatch.tsx';
 import { useNames } from './useNames.ts';
 import type { Line } from '../../takeoff/line.ts';
 import { toppingRows } from '../../takeoff/orderTable.ts';
@@ -12,6 +13,7 @@ export function OrderTopping({ takeoff }: { readonly takeoff: Takeoff }): ReactE
   const names = useNames();
   const rows = toppingRows(takeoff);
   if (rows.length === 0) return null;
+  const profiles = [...new Set(rows.flatMap(({ profiles: own }) => own))].toSorted((a, b) => a - b);
   const figure = (line: Line | null): ReactElement | null =>
     line && <OrderFigure lines={[line]} quantity={line.quantity} unit={line.unit} name={names.line(line)} />;
   return (
@@ -39,6 +41,7 @@ export function OrderTopping({ takeoff }: { readonly takeoff: Takeoff }): ReactE
           ))}
         </tbody>
       </table>
+      {profiles.length > 0 && <SandPatch profiles={profiles} />}
     </section>
   );
 }

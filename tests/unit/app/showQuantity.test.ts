@@ -39,3 +39,12 @@ test.each([
   expect(showQuantity(value, unit, 'imperial', 'USD')).toEqual({ figure, unit: shown });
   expect(showQuantity(1.5, unit, 'metric', 'USD').figure).toBe('1.5');
 });
+
+test.each([
+  [0.17, '0.17'],
+  [0.3, '0.3'],
+  [1.4147, '1.41'],
+  [12, '12.0'],
+])('a thickness of %f mm keeps the hundredths that it has', (mm, figure) => {
+  expect(showQuantity(mm, 'mm', 'metric', 'USD')).toEqual({ figure, unit: 'mm' });
+});
