@@ -17,6 +17,7 @@ import { cx } from '../look/cx.ts';
 import { useLayout } from '../look/useLayout.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { useTakeoff } from '../plan.ts';
+import { useSession } from '../session.ts';
 import { NotAnOffer } from '../questions/NotAnOffer.tsx';
 import type { Takeoff } from '../../takeoff/port.ts';
 import { workList } from '../../takeoff/workList.ts';
@@ -26,7 +27,10 @@ import { takeoffText } from '../../words/whyWords.ts';
 /** The Takeoff stage: the way it is read, the figures, and under them the price. Each figure is a button that asks why. */
 export function TakeoffTable(): ReactElement {
   const { takeoff, stale } = useTakeoff();
-  const phone = useLayout() === 'phone';
+  const layout = useLayout();
+  const phone = layout === 'phone';
+  // On a tablet an open Why takes half of the height: figures come before what is pressed less often.
+  const crowded = useSession(({ why }) => why !== null) && layout === 'tablet';
   const hasMoney = useHasMoney();
   // What to buy and carry is for whoever loads the truck: no money beside it.
   const priced = useReading(({ reading }) => reading !== 'orders') && hasMoney;
@@ -38,7 +42,7 @@ export function TakeoffTable(): ReactElement {
       {hasMoney && (phone ? <PriceRange takeoff={takeoff} /> : <NotAnOffer takeoff={takeoff} />)}
       <TakeoffBar takeoff={takeoff} />
       <Read takeoff={takeoff} />
-      {priced && <PriceActions takeoff={takeoff} />}
+      {priced && !crowded && <PriceActions takeoff={takeoff} />}
     </div>
   );
 }
