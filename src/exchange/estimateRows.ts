@@ -64,8 +64,8 @@ export function extraRows({ lines, units = 'metric' }: Pick<Estimate, 'lines' | 
       const { low, likely, high } = row.range;
       return {
         ...row,
-        // They stand under a heading of their own.
-        title: sentence(row.title.replace('Extra: ', '')),
+        // They stand under a heading of their own, and their unit in a column.
+        title: sentence(row.title.replace(/^Extra, [^:]+: /, '')),
         range: { low: of(low), likely: of(likely), high: of(high) },
         per: shown?.unit ?? per,
       };

@@ -30,12 +30,12 @@ const MONEY_TITLES: Readonly<Record<string, string>> = {
   'money.priceShare': 'Price, share of the zone',
   'money.tax': 'Tax',
   'money.priceWithTax': 'Price with tax',
-  'extra.crackMetre': 'Extra: crack over the counted, filled',
-  'extra.coatingLayer': 'Extra: one more coating layer off',
-  'extra.waitingHour': 'Extra: crew waiting',
-  'extra.visit': 'Extra: one more visit',
-  'extra.probe': 'Extra: RH probe',
-  'extra.bag': 'Extra: bag of waste',
+  'extra.crackMetre': 'Extra, per m: crack over the counted, filled',
+  'extra.coatingLayer': 'Extra, per m2: one more coating layer off',
+  'extra.waitingHour': 'Extra, per h: crew waiting',
+  'extra.visit': 'Extra, each: one more visit',
+  'extra.probe': 'Extra, each: RH probe',
+  'extra.bag': 'Extra, each: bag of waste',
 };
 
 /** For how much of it an extra is. */
