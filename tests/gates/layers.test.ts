@@ -66,6 +66,11 @@ const faults: readonly (readonly [rule: string, path: string, text: string])[] =
   ['one-door-konva', 'src/canvas/hit.ts', "import Konva from 'konva';\nexport const hit = Konva;\n"],
   ['one-door-konva', 'src/canvas/tools/tool.ts', "import { useState } from 'react';\nexport const tool = useState;\n"],
   [
+    'one-door-observablehqplot',
+    'src/app/takeoff/Chart.tsx',
+    "import { plot } from '@observablehq/plot';\nexport const Chart = plot;\n",
+  ],
+  [
     'one-door-base-uireact',
     'src/canvas/layers/Bar.tsx',
     "import { create } from 'zustand';\nexport const Bar = create;\n",
