@@ -1,4 +1,4 @@
-/** What the readings of the takeoff say: the list of work, by phase, and what drives the price. English. */
+/** What the takeoff says in each way to read it: the list of work, by phase, and what drives the price. English. */
 export const workText = {
   where: 'Where',
   work: 'Work',
@@ -23,7 +23,7 @@ export const workText = {
 } as const;
 
 /** The ways to read a takeoff. */
-export const readingWords = {
+export const wayWords = {
   label: 'Read it by',
   zones: 'Zones',
   work: 'Work',

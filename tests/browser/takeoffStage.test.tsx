@@ -1,4 +1,4 @@
-/** The Takeoff stage in a real browser: its readings, its sorting, what it hands to a spreadsheet, its bars. */
+/** The Takeoff stage in a real browser: the ways to read it, its sorting, what it hands to a spreadsheet, its bars. */
 import Papa from 'papaparse';
 import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
@@ -8,7 +8,7 @@ import '../../src/app/look/base.css';
 import { JobScreen } from '../../src/app/frame/JobScreen.tsx';
 import { measureFloor, showJob } from '../../src/app/plan.ts';
 import { goTo, restSession, session, showFloor } from '../../src/app/session.ts';
-import { readAs } from '../../src/app/takeoff/reading.ts';
+import { readAs } from '../../src/app/takeoff/wayToRead.ts';
 import { applyCells, type Doc } from '../../src/model/doc.ts';
 import { planStore } from '../../src/model/store.ts';
 import { defaultMoneyCells, defaultRateCells } from '../../src/takeoff/rates/defaults.ts';

@@ -2,7 +2,7 @@ import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
 import { QuantityCell } from './QuantityCell.tsx';
 import { moneyOnScreen } from './showQuantity.ts';
-import type { Which } from './reading.ts';
+import type { Which } from './wayToRead.ts';
 import { useSeveralFloors } from './useSeveralFloors.ts';
 import { useJob } from '../plan.ts';
 import type { Range } from '../../takeoff/line.ts';

@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
 import { showInRow } from './showQuantity.ts';
-import type { Which } from './reading.ts';
+import type { Which } from './wayToRead.ts';
 import { whyKey } from './whyLine.ts';
 import { cx } from '../look/cx.ts';
 import { useJob, useUnits } from '../plan.ts';

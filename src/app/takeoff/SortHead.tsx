@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import css from './SortHead.module.css';
-import { sortBy, useReading } from './reading.ts';
+import { sortBy, useWayToRead } from './wayToRead.ts';
 import { cx } from '../look/cx.ts';
 import { Icon } from '../parts/Icon.tsx';
 
@@ -15,7 +15,7 @@ interface SortHeadProps {
 
 /** The heading of a column: pressed, it sorts the rows of each group; a third press gives the order of the work back. */
 export function SortHead({ by, words, tag = null, className }: SortHeadProps): ReactElement {
-  const sort = useReading((now) => now.sort);
+  const sort = useWayToRead((now) => now.sort);
   const order = sort?.by === by ? sort.order : undefined;
   return (
     <th

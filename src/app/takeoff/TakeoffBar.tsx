@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
-import { READINGS, readAs, showWhich, useReading } from './reading.ts';
+import { WAYS_TO_READ, readAs, showWhich, useWayToRead } from './wayToRead.ts';
 import { saveText } from './saveText.ts';
 import { useShownSheet } from './useShownSheet.ts';
 import { useHasMoney } from './useHasMoney.ts';
@@ -11,14 +11,14 @@ import { say } from '../session.ts';
 import { csvText } from '../../exchange/csv.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
 import { takeoffText } from '../../words/whyWords.ts';
-import { readingWords, sheetWords } from '../../words/workWords.ts';
+import { wayWords, sheetWords } from '../../words/workWords.ts';
 
 const whiches = (['low', 'likely', 'high'] as const).map((value) => ({ value, words: takeoffText[value] }));
-const readings = READINGS.map((value) => ({ value, words: readingWords[value] }));
+const ways = WAYS_TO_READ.map((value) => ({ value, words: wayWords[value] }));
 
 /** The way the takeoff is read, which end of its ranges is shown, and the way out: to a spreadsheet, or as a file. */
 export function TakeoffBar({ takeoff }: { readonly takeoff: Takeoff }): ReactElement {
-  const { reading, which } = useReading();
+  const { way, which } = useWayToRead();
   const job = useJob();
   const hasMoney = useHasMoney();
   const sheet = useShownSheet(takeoff);
@@ -31,20 +31,13 @@ export function TakeoffBar({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
     }
   }
   const save = (): Promise<void> =>
-    saveText(csvText(sheet()), `${job?.name ?? 'takeoff'}, ${readingWords[reading].toLowerCase()}.csv`, 'text/csv');
+    saveText(csvText(sheet()), `${job?.name ?? 'takeoff'}, ${wayWords[way].toLowerCase()}.csv`, 'text/csv');
   // What drives the price is money.
-  const offered = readings.filter(({ value }) => hasMoney || value !== 'drivers');
+  const offered = ways.filter(({ value }) => hasMoney || value !== 'drivers');
   return (
     <div className={css.bar}>
-      <Choice
-        label={readingWords.label}
-        quiet
-        value={reading}
-        options={offered}
-        onChoose={readAs}
-        className={css.readings}
-      />
-      {reading === 'zones' && (
+      <Choice label={wayWords.label} quiet value={way} options={offered} onChoose={readAs} className={css.ways} />
+      {way === 'zones' && (
         <Choice
           label={takeoffText.show}
           quiet
@@ -54,7 +47,7 @@ export function TakeoffBar({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
           className={css.whiches}
         />
       )}
-      {reading !== 'orders' && (
+      {way !== 'orders' && (
         <div className={css.buttons}>
           <Button size="desk" onClick={() => void copy()}>
             {sheetWords.copy}

@@ -4,7 +4,7 @@ import { DriversView } from './DriversView.tsx';
 import { OrderList } from './OrderList.tsx';
 import { PriceActions } from './PriceActions.tsx';
 import { PriceRange } from './PriceRange.tsx';
-import { useReading } from './reading.ts';
+import { useWayToRead } from './wayToRead.ts';
 import { shownTable } from './shownTable.ts';
 import { sortedTable, sortedWork } from './sortRows.ts';
 import { TakeoffBar } from './TakeoffBar.tsx';
@@ -33,7 +33,7 @@ export function TakeoffTable(): ReactElement {
   const crowded = useSession(({ why }) => why !== null) && layout === 'tablet';
   const hasMoney = useHasMoney();
   // What to buy and carry is for whoever loads the truck: no money beside it.
-  const priced = useReading(({ reading }) => reading !== 'orders') && hasMoney;
+  const priced = useWayToRead(({ way }) => way !== 'orders') && hasMoney;
   if (!takeoff) return <EmptyState title={takeoffText.noneYet} sentence={takeoffText.asOf} />;
   if (takeoff.blocked)
     return <EmptyState title={takeoffText.noneYet} sentence={notAnOfferWords[takeoff.blocked] ?? takeoff.blocked} />;
@@ -48,11 +48,11 @@ export function TakeoffTable(): ReactElement {
 }
 
 function Read({ takeoff }: { readonly takeoff: Takeoff }): ReactElement {
-  const { reading, which, sort } = useReading();
+  const { way, which, sort } = useWayToRead();
   const hasMoney = useHasMoney();
   const names = useNames();
   const workName = useWorkName();
-  switch (reading) {
+  switch (way) {
     case 'zones': {
       const table = sortedTable(shownTable(takeoff, hasMoney), sort, which, names.row);
       return (
@@ -63,7 +63,7 @@ function Read({ takeoff }: { readonly takeoff: Takeoff }): ReactElement {
     }
     case 'work':
     case 'phases': {
-      const groups = sortedWork(workList(takeoff, reading === 'work' ? 'zone' : 'phase'), sort, workName);
+      const groups = sortedWork(workList(takeoff, way === 'work' ? 'zone' : 'phase'), sort, workName);
       return (
         <div className={css.scroll}>
           <WorkTable takeoff={takeoff} groups={groups} />

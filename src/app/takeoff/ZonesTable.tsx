@@ -2,7 +2,7 @@ import type { ReactElement } from 'react';
 import css from './TakeoffTable.module.css';
 import { PriceFoot } from './PriceFoot.tsx';
 import { QuantityCell } from './QuantityCell.tsx';
-import { useReading } from './reading.ts';
+import { useWayToRead } from './wayToRead.ts';
 import { unitShown } from './showQuantity.ts';
 import { SortHead } from './SortHead.tsx';
 import { BY_NAME } from './sortRows.ts';
@@ -30,7 +30,7 @@ interface ZonesTableProps {
 export function ZonesTable({ takeoff, table }: ZonesTableProps): ReactElement {
   const names = useNames();
   const hasMoney = useHasMoney();
-  const which = useReading((now) => now.which);
+  const which = useWayToRead((now) => now.which);
   const price = table.groups.flatMap((group) => group.rows).find((row) => row.code === PRICE) ?? null;
   return (
     <table className={css.table}>
@@ -73,7 +73,7 @@ const PART_OF_ROW = new Set(['fieldOf', 'tightSpot', 'edge.wall', 'edge.obstruct
 
 function Row({ row, zones }: { readonly row: TableRow; readonly zones: LineTable['zones'] }): ReactElement {
   const names = useNames();
-  const { which, sort } = useReading();
+  const { which, sort } = useWayToRead();
   const unit = unitShown(row.unit, useUnits());
   const name = names.row(row);
   const cell = (of: TableCell | null): ReactElement => (

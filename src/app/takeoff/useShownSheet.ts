@@ -1,6 +1,6 @@
 import { driverBars } from './driverBars.ts';
 import { driverSheet } from './driverSheet.ts';
-import { useReading } from './reading.ts';
+import { useWayToRead } from './wayToRead.ts';
 import { shownTable } from './shownTable.ts';
 import { sortedTable, sortedWork } from './sortRows.ts';
 import { useHasMoney } from './useHasMoney.ts';
@@ -15,7 +15,7 @@ import { workList } from '../../takeoff/workList.ts';
 
 /** What is shown as cells: the same rows in the same order, plain numbers in the units of the screen. */
 export function useShownSheet(takeoff: Takeoff): () => SheetCell[][] {
-  const { reading, which, sort } = useReading();
+  const { way, which, sort } = useWayToRead();
   const names = useNames();
   const workName = useWorkName();
   const units = useUnits();
@@ -23,10 +23,10 @@ export function useShownSheet(takeoff: Takeoff): () => SheetCell[][] {
   const currency = useJob()?.currency ?? '';
   return () => {
     const doc = planStoreNow().getState();
-    switch (reading) {
+    switch (way) {
       case 'work':
       case 'phases': {
-        const groups = sortedWork(workList(takeoff, reading === 'work' ? 'zone' : 'phase'), sort, workName);
+        const groups = sortedWork(workList(takeoff, way === 'work' ? 'zone' : 'phase'), sort, workName);
         return workSheet(doc, takeoff, groups, currency, units);
       }
       case 'drivers':

@@ -3,12 +3,12 @@ import { nextSort, type Sort } from './sortRows.ts';
 import type { Range } from '../../takeoff/line.ts';
 
 /** How the takeoff is read: zones as columns, work as a list, by phase, what drives the price, what to buy and carry. */
-export const READINGS = ['zones', 'work', 'phases', 'drivers', 'orders'] as const;
-export type Reading = (typeof READINGS)[number];
+export const WAYS_TO_READ = ['zones', 'work', 'phases', 'drivers', 'orders'] as const;
+export type WayToRead = (typeof WAYS_TO_READ)[number];
 export type Which = keyof Range;
 
 interface HowRead {
-  readonly reading: Reading;
+  readonly way: WayToRead;
   /** Which end of a range the zones show. */
   readonly which: Which;
   /** null: the order of the work. */
@@ -16,17 +16,17 @@ interface HowRead {
 }
 
 /** Belongs to this screen, not to the job: it stays while stages change, and is never saved. */
-export const useReading = create<HowRead>()(() => ({ reading: 'zones', which: 'likely', sort: null }));
+export const useWayToRead = create<HowRead>()(() => ({ way: 'zones', which: 'likely', sort: null }));
 
-export function readAs(reading: Reading): void {
-  // Columns differ from one reading to the next.
-  useReading.setState({ reading, sort: null });
+export function readAs(way: WayToRead): void {
+  // Columns differ from one way to the next.
+  useWayToRead.setState({ way, sort: null });
 }
 
 export function showWhich(which: Which): void {
-  useReading.setState({ which });
+  useWayToRead.setState({ which });
 }
 
 export function sortBy(by: string): void {
-  useReading.setState(({ sort }) => ({ sort: nextSort(sort, by) }));
+  useWayToRead.setState(({ sort }) => ({ sort: nextSort(sort, by) }));
 }
