@@ -2,7 +2,8 @@ import { onFloor, type Held } from '../model/doc.ts';
 import { isChased, isSawnOpen, isSawnOut, isWidened, widthClass } from './crackClass.ts';
 import { grouped } from './grouped.ts';
 import type { Line } from './line.ts';
-import { lyingIn } from './lyingIn.ts';
+import { keptList } from './keptShapes.ts';
+import { type Lying, lyingIn } from './lyingIn.ts';
 import { sumLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 
@@ -12,26 +13,28 @@ export function crackLines(site: Site): Line[] {
 }
 
 /** Cracks that lie in a zone, with their metres in it. */
-export function cracksIn(
-  { doc, floor }: Site,
-  { measure }: ZoneWork,
-): { readonly crack: Held<'crack'>; readonly metres: number }[] {
-  return lyingIn(onFloor(doc, 'crack', floor), measure.lengthM).map(({ record, amount }) => ({
-    crack: record,
-    metres: amount,
-  }));
+export function cracksIn({ doc, floor }: Site, { measure }: ZoneWork): readonly CrackIn[] {
+  return asCracks(lyingIn(onFloor(doc, 'crack', floor), measure.lengthM));
 }
 
-/** Joints that lie in a zone, with their metres in it. */
-export function jointsIn(
-  { doc, floor }: Site,
-  { measure }: ZoneWork,
-): { readonly joint: Held<'joint'>; readonly metres: number }[] {
-  return lyingIn(onFloor(doc, 'joint', floor), measure.lengthM).map(({ record, amount }) => ({
-    joint: record,
-    metres: amount,
-  }));
+interface CrackIn {
+  readonly crack: Held<'crack'>;
+  readonly metres: number;
 }
+
+const asCracks = keptList(({ record, amount }: Lying<Held<'crack'>>): CrackIn => ({ crack: record, metres: amount }));
+
+/** Joints that lie in a zone, with their metres in it. */
+export function jointsIn({ doc, floor }: Site, { measure }: ZoneWork): readonly JointIn[] {
+  return asJoints(lyingIn(onFloor(doc, 'joint', floor), measure.lengthM));
+}
+
+interface JointIn {
+  readonly joint: Held<'joint'>;
+  readonly metres: number;
+}
+
+const asJoints = keptList(({ record, amount }: Lying<Held<'joint'>>): JointIn => ({ joint: record, metres: amount }));
 
 function zoneCracks(site: Site, zone: ZoneWork): Line[] {
   const groups = grouped(cracksIn(site, zone), ({ crack }) => `crack.${crack.behaviour}.${widthClass(crack.widthMm)}`);

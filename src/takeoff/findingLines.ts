@@ -2,20 +2,25 @@ import { onFloor, type Held } from '../model/doc.ts';
 import { grouped } from './grouped.ts';
 import { isCutOut } from './holds.ts';
 import type { Line } from './line.ts';
-import { lyingIn } from './lyingIn.ts';
+import { keptList } from './keptShapes.ts';
+import { type Lying, lyingIn } from './lyingIn.ts';
 import { sumLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 
 /** Findings that lie in a zone, with their area in it, m2. */
-export function findingsIn(
-  { doc, floor }: Site,
-  { measure }: ZoneWork,
-): { readonly finding: Held<'finding'>; readonly areaM2: number }[] {
-  return lyingIn(onFloor(doc, 'finding', floor), measure.findingM2).map(({ record, amount }) => ({
-    finding: record,
-    areaM2: amount,
-  }));
+export function findingsIn({ doc, floor }: Site, { measure }: ZoneWork): readonly FindingIn[] {
+  return asFindings(lyingIn(onFloor(doc, 'finding', floor), measure.findingM2));
 }
+
+interface FindingIn {
+  readonly finding: Held<'finding'>;
+  readonly areaM2: number;
+}
+
+const asFindings = keptList(({ record, amount }: Lying<Held<'finding'>>): FindingIn => ({
+  finding: record,
+  areaM2: amount,
+}));
 
 /** Area of findings by kind in each zone. Findings may overlap: each kind counts for itself. */
 export function findingLines(site: Site): Line[] {

@@ -4,34 +4,34 @@ const placesIn = keptOf(
   (records: readonly { readonly id: string }[]) => new Map(records.map(({ id }, place) => [id, place])),
 );
 
-interface Lying<R> {
+export interface Lying<R> {
   readonly record: R;
   readonly amount: number;
 }
 
+type Amounts = Readonly<Record<string, number>>;
+
 /** Kept: quantities, hours and materials ask the same several times over. */
-const placesOf = keptOfTwo((amounts: Readonly<Record<string, number>>, records: readonly { readonly id: string }[]) => {
+const lying = keptOfTwo((amounts: Amounts, records: readonly { readonly id: string }[]): readonly Lying<unknown>[] => {
   const places = placesIn(records);
   return Object.entries(amounts)
     .flatMap(([id, amount]) => {
       const place = places.get(id);
       return place === undefined || amount <= 0 ? [] : [{ place, amount }];
     })
-    .toSorted((a, b) => a.place - b.place);
+    .toSorted((a, b) => a.place - b.place)
+    .map(({ place, amount }) => ({ record: records[place], amount }));
 });
 
 /**
- * Records of a list that something has been measured of, in the order of the list, with how much of each. A floor has
- * thousands of cracks and a zone some dozens: what was measured is gone through, not the list.
+ * Records of a list that something has been measured of, in the order of the list, with how much of each: the same list
+ * each time. A floor has thousands of cracks and a zone some dozens: what was measured is gone through, not the list.
  */
 export function lyingIn<R extends { readonly id: string }>(
   records: readonly R[],
-  amounts: Readonly<Record<string, number>>,
+  amounts: Amounts,
 ): readonly Lying<R>[] {
-  return placesOf(amounts, records).flatMap(({ place, amount }) => {
-    const record = records[place];
-    return record ? [{ record, amount }] : [];
-  });
+  return lying(amounts, records) as readonly Lying<R>[];
 }
 
 /** Records of a list that are named, in the order of the list. */

@@ -1,5 +1,6 @@
 import { divide, sumOf, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
+import { keptOf } from './keptShapes.ts';
 import type { Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
@@ -22,16 +23,24 @@ export function named(
 
 /** Hours by the metre, h: all runs together / rate (m/h). */
 export function runHours(site: Site, zone: ZoneWork, code: string, rate: string, runs: readonly Named[]): Line {
+  const { records, sum, terms } = partsOf(runs);
   return makeLine({
     code,
     trade: 'hours',
     unit: 'h',
     zone: zone.prep.zone,
-    records: runs.map(({ id }) => id),
-    formula: divide(sumOf(runs.map(({ name }) => name)), term('rate')),
-    terms: [...lengthTerms(runs, 'm'), rateTerm('rate', site.book.rate(rate))],
+    records,
+    formula: divide(sum, term('rate')),
+    terms: [...terms, rateTerm('rate', site.book.rate(rate))],
   });
 }
+
+/** Made once for all steps of work along the same runs: thousands of cracks, and four steps each. */
+const partsOf = keptOf((runs: readonly Named[]) => ({
+  records: runs.map(({ id }) => id),
+  sum: sumOf(runs.map(({ name }) => name)),
+  terms: lengthTerms(runs, 'm'),
+}));
 
 export function lengthTerms(runs: readonly Named[], unit: string): Term[] {
   return runs.map(({ id, name, value }) => measured(name, value, unit, id));
