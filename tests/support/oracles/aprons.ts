@@ -102,7 +102,11 @@ function piecesOf(a: Point, b: Point, rings: readonly Ring[]): (readonly [Point,
     return (p[0] - a[0]) * ux + (p[1] - a[1]) * uy;
   }
   const inOrder = cuts.filter((cut) => cut >= 0 && cut <= length).toSorted((x, y) => x - y);
-  const at = (cut: number): Point => (cut === length ? b : [a[0] + cut * ux, a[1] + cut * uy]);
+  // A cut that rounding puts beside an end is that end, to the last bit: there fans look for the next edge.
+  const at = (cut: number): Point => {
+    if (cut < BESIDE_MM) return a;
+    return length - cut < BESIDE_MM ? b : [a[0] + cut * ux, a[1] + cut * uy];
+  };
   return inOrder.flatMap((cut, i) => {
     const next = inOrder[i + 1] ?? cut;
     return next - cut > BESIDE_MM ? [[at(cut), at(next)] as const] : [];
