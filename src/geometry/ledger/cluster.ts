@@ -70,6 +70,7 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
     const netSides: EdgePart[] = [];
     const grossSides: EdgePart[] = [];
     let first = 0;
+    let wasBody = false;
     for (let i = 0; i < edges.length; i += 1) {
       const edge = edges[i] as EdgePart;
       crossEdge(place, edge);
@@ -81,9 +82,11 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
       const isFloor = isOnSlab && body === undefined;
       if (isOnSlab) grossMm2 += width;
       if (isOnSlab && body !== undefined) takenMm2.set(body, (takenMm2.get(body) ?? 0) + width);
-      if (isFloor !== (netSides.length % 2 === 1)) netSides.push(hardest(edges, first, i, isFloor));
+      const isBodyBeyond = isFloor ? wasBody : body !== undefined;
+      if (isFloor !== (netSides.length % 2 === 1)) netSides.push(hardest(tile, edges.slice(first, i + 1), isFloor, isBodyBeyond));
       if (isOnSlab !== (grossSides.length % 2 === 1)) grossSides.push(edge);
       first = i + 1;
+      wasBody = body !== undefined;
     }
     net.slab(bottom, top, netSides);
     gross.slab(bottom, top, grossSides);
@@ -126,12 +129,21 @@ export const HARDNESS: Readonly<Record<DrawnEdge['kind'], number>> = {
   soft: 1,
 };
 
-/** Of edges that lie on each other, the one that says most about the floor beside them: hard before soft, and hard ones that have their floor on this side first. */
-function hardest(edges: readonly EdgePart[], first: number, last: number, floorIsRight: boolean): EdgePart {
-  let best = edges[last] as EdgePart;
+/**
+ * Of edges that lie on each other, the one that says most about the floor beside them: hard before soft, and hard ones
+ * that have their floor on this side first. Where nothing stands beyond them, only the slab's own edges say anything: a
+ * wall may be drawn there and not stand in its gap.
+ */
+function hardest(
+  tile: TileEdges,
+  edges: readonly EdgePart[],
+  floorIsRight: boolean,
+  isBodyBeyond: boolean,
+): EdgePart {
+  let best = edges.at(-1) as EdgePart;
   let most = -1;
-  for (let i = first; i <= last; i += 1) {
-    const part = edges[i] as EdgePart;
+  for (const part of edges) {
+    if (!isBodyBeyond && tile.rings[part.ring]?.layer !== SLAB) continue;
     const rank = rankOf(part.edge.source as DrawnEdge | null, part.edge.up === (floorIsRight ? -1 : 1));
     if (rank > most) [best, most] = [part, rank];
   }

@@ -53,11 +53,18 @@ function makeCluster(items: readonly HardItem[], onSlab: boolean): Cluster {
   const trace = traceCluster(items, onSlab);
   const faces = clusterFaces(trace, items);
   const solid = items.filter((item) => item.outlines[0]?.layer !== SCOPE);
-  const standing = solid.length === items.length ? faces : facesOf(solid, onSlab);
   const bodies = solid.filter((item) => !isSlab(item));
+  const standing = openBehind(solid.length === items.length ? faces : facesOf(solid, onSlab), solid, bodies);
   const isBeyond = !onSlab && (bodies.length === items.length || standing.runEdges.length > 0);
   const beyond = isBeyond ? facesOf(bodies, true).chains : [];
   return { items, owner, onSlab, trace, faces, standing, beyond };
+}
+
+/** Where the floor runs on beyond an edge of a slab it does so behind a column in that edge as well: its bands keep machines off, and they drive round it. */
+function openBehind(faces: ClusterFaces, solid: readonly HardItem[], bodies: readonly HardItem[]): ClusterFaces {
+  const slabs = solid.filter(isSlab);
+  const isOpen = slabs.some(({ drawn }) => drawn.some(({ kind }) => kind === 'run'));
+  return isOpen && bodies.length > 0 ? { ...faces, runEdges: facesOf(slabs, false).runEdges } : faces;
 }
 
 function facesOf(items: readonly HardItem[], onSlab: boolean): ClusterFaces {

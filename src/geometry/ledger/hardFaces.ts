@@ -4,10 +4,10 @@ import { type Chain, type Face, faceBetween } from '../hardFace.ts';
 import { along, between, cross, distance, dot, minus } from '../point.ts';
 import { boxIndex } from '../spatial.ts';
 import { facesBetweenSlabs } from './betweenSlabs.ts';
-import { type BoundaryFace, type ClusterTrace, type DrawnEdge, type HardItem, rankOf } from './cluster.ts';
+import { type BoundaryFace, type ClusterTrace, type DrawnEdge, type HardItem, isSlab, rankOf } from './cluster.ts';
 import { HARD_LAYERS } from './layers.ts';
 import { isNet as isNetFloor } from './cells.ts';
-import { placeIn } from './place.ts';
+import { type Place, placeIn } from './place.ts';
 import type { TileEdges } from './tileEdges.ts';
 import type { TracedPiece } from './trace.ts';
 import { askAt } from './walks.ts';
@@ -40,10 +40,14 @@ const STRAIGHT = 1e-9;
 const FOLD = 1e-6;
 
 export function clusterFaces(trace: ClusterTrace, items: readonly HardItem[]): ClusterFaces {
-  const levels = items.flatMap((item) => item.drawn.filter((edge) => Math.abs(edge.ay - edge.by) <= NOTHING_MM));
-  const loops = trace.net.map((loop) => loop.flatMap((piece) => facesOf(piece, levels)));
+  const levels = items.flatMap((item) => {
+    const drawn = item.drawn.filter((edge) => Math.abs(edge.ay - edge.by) <= NOTHING_MM);
+    return drawn.map((edge) => ({ ...edge, isOfSlab: isSlab(item) }));
+  });
+  const isBodyAt = askedIn(trace.tile, ({ bodies }) => bodies.length > 0);
+  const loops = trace.net.map((loop) => loop.flatMap((piece) => facesOf(piece, levels, isBodyAt)));
   const inner = facesBetweenSlabs(trace, items);
-  const { real, skins } = sortedFaces(loops, inner, trace.tile);
+  const { real, skins } = sortedFaces(loops, inner, askedIn(trace.tile, isNetFloor));
   const chains = linked([...real, ...inner].filter(isHard)).map(({ faces, closed }) => ({
     faces: faces.map(({ a, b, kind, of }) => faceBetween(a, b, kind as Face['kind'], of)),
     closed,
@@ -55,18 +59,24 @@ function isHard(face: BoundaryFace): boolean {
   return face.kind !== 'run' && face.kind !== 'soft';
 }
 
-function facesOf(piece: TracedPiece, levels: readonly DrawnEdge[]): BoundaryFace[] {
+interface LevelEdge extends DrawnEdge {
+  readonly isOfSlab: boolean;
+}
+
+type AskAt = (p: Point) => boolean;
+
+function facesOf(piece: TracedPiece, levels: readonly LevelEdge[], isBodyAt: AskAt): BoundaryFace[] {
   const a: Point = [piece.fromX, piece.fromY];
   const b: Point = [piece.toX, piece.toY];
   if (piece.part) {
     const source = piece.part.edge.source as DrawnEdge | null;
     return source ? [{ a, b, kind: source.kind, of: source.of }] : [];
   }
-  return levelFaces(a, b, levels);
+  return levelFaces(a, b, levels, isBodyAt);
 }
 
-/** A level piece cut where what was drawn along it ends. */
-function levelFaces(a: Point, b: Point, levels: readonly DrawnEdge[]): BoundaryFace[] {
+/** A level piece cut where what was drawn along it ends; of edges that lie on each other the same one counts as in a trace. */
+function levelFaces(a: Point, b: Point, levels: readonly LevelEdge[], isBodyAt: AskAt): BoundaryFace[] {
   if (Math.abs(a[0] - b[0]) <= NOTHING_MM) return [];
   const [left, right] = a[0] < b[0] ? [a[0], b[0]] : [b[0], a[0]];
   const here = levels.filter(
@@ -81,7 +91,11 @@ function levelFaces(a: Point, b: Point, levels: readonly DrawnEdge[]): BoundaryF
     const from = places[i] as number;
     const middle = (from + to) / 2;
     const around = here.filter((edge) => (edge.ax - middle) * (edge.bx - middle) < 0);
-    const ranked = around.toSorted((x, y) => rankOf(y, runsAs(y, from, to)) - rankOf(x, runsAs(x, from, to)));
+    const ofSlabs = around.filter((edge) => edge.isOfSlab);
+    const isMixed = ofSlabs.length > 0 && ofSlabs.length < around.length;
+    const beyond: Point = [middle, a[1] - Math.sign(to - from) * TOUCHING_MM];
+    const meant = isMixed && !isBodyAt(beyond) ? ofSlabs : around;
+    const ranked = meant.toSorted((x, y) => rankOf(y, runsAs(y, from, to)) - rankOf(x, runsAs(x, from, to)));
     const best = ranked[0];
     return best ? [{ a: [from, a[1]] as const, b: [to, b[1]] as const, kind: best.kind, of: best.of }] : [];
   });
@@ -95,12 +109,11 @@ function runsAs(edge: DrawnEdge, from: number, to: number): boolean {
 function sortedFaces(
   loops: readonly (readonly BoundaryFace[])[],
   inner: readonly BoundaryFace[],
-  tile: TileEdges,
+  isNet: AskAt,
 ): { real: BoundaryFace[]; skins: BoundaryFace[] } {
   const faces = loops.flat();
   const ends = [...faces.map((face) => face.a), ...inner.flatMap((face) => [face.a, face.b])];
   const index = boxIndex(ends.map((end) => boxOf([end])));
-  const isNet = netAt(tile);
   const real: BoundaryFace[] = [];
   const skins: BoundaryFace[] = [];
   for (const face of faces) {
@@ -121,7 +134,7 @@ function sortedFaces(
 }
 
 /** Whether net floor lies right beside the middle of a face, inside and outside. */
-function sidesOf({ a, b }: BoundaryFace, isNet: (p: Point) => boolean): readonly [boolean, boolean] {
+function sidesOf({ a, b }: BoundaryFace, isNet: AskAt): readonly [boolean, boolean] {
   const size = distance(a, b);
   const inward: Point = [-(b[1] - a[1]) / size, (b[0] - a[0]) / size];
   const middle = between(a, b, 0.5);
@@ -141,10 +154,10 @@ function shareBeside(face: BoundaryFace, other: Point, size: number): number | n
   return isInner && Math.abs(cross(run, off)) / size <= TOUCHING_MM ? share : null;
 }
 
-/** Whether a point is net floor. */
-function netAt(tile: TileEdges): (p: Point) => boolean {
+/** Whether something holds at a point of a cluster. */
+function askedIn(tile: TileEdges, ask: (place: Place) => boolean): AskAt {
   const place = placeIn(tile, HARD_LAYERS);
-  return ([x, y]) => askAt(tile, place, x, y, isNetFloor);
+  return ([x, y]) => askAt(tile, place, x, y, ask);
 }
 
 interface LinkedFaces {
