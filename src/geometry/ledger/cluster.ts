@@ -83,7 +83,8 @@ export function traceCluster(items: readonly HardItem[], onSlab: boolean): Clust
       if (isOnSlab) grossMm2 += width;
       if (isOnSlab && body !== undefined) takenMm2.set(body, (takenMm2.get(body) ?? 0) + width);
       const isBodyBeyond = isFloor ? wasBody : body !== undefined;
-      if (isFloor !== (netSides.length % 2 === 1)) netSides.push(hardest(tile, edges.slice(first, i + 1), isFloor, isBodyBeyond));
+      if (isFloor !== (netSides.length % 2 === 1))
+        netSides.push(hardest(tile, edges.slice(first, i + 1), isFloor, isBodyBeyond));
       if (isOnSlab !== (grossSides.length % 2 === 1)) grossSides.push(edge);
       first = i + 1;
       wasBody = body !== undefined;
@@ -134,12 +135,7 @@ export const HARDNESS: Readonly<Record<DrawnEdge['kind'], number>> = {
  * that have their floor on this side first. Where nothing stands beyond them, only the slab's own edges say anything: a
  * wall may be drawn there and not stand in its gap.
  */
-function hardest(
-  tile: TileEdges,
-  edges: readonly EdgePart[],
-  floorIsRight: boolean,
-  isBodyBeyond: boolean,
-): EdgePart {
+function hardest(tile: TileEdges, edges: readonly EdgePart[], floorIsRight: boolean, isBodyBeyond: boolean): EdgePart {
   let best = edges.at(-1) as EdgePart;
   let most = -1;
   for (const part of edges) {

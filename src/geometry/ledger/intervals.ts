@@ -1,5 +1,5 @@
 import type { Box } from '../box.ts';
-import { type Edge, type EdgePart, edgeBetween } from './edge.ts';
+import { type Edge, type EdgePart, edgeBetween, xAt } from './edge.ts';
 import { APRON, BACK, BAND, FIRST_FREE, SLAB, WAY } from './layers.ts';
 import { type Place, crossEdge, placeIn } from './place.ts';
 import { sweep } from './sweep.ts';
@@ -39,6 +39,18 @@ function isSkin({ edge: left }: EdgePart, { edge: right }: EdgePart, widthMm: nu
   return Math.max(left.x0, left.x1) > Math.min(right.x0, right.x1);
 }
 
+/** Slabs lower than this, in mm, are asked whether their sides cross. */
+const LOW_MM = 1e-6;
+
+/**
+ * True where the sides cross within a slab that is too low to have been cut there: an edge that is all but level runs
+ * from one end of it to the other. What that leaves is no floor; a head that stood on it would come through walls.
+ */
+function isCrossed({ edge: left }: EdgePart, { edge: right }: EdgePart, bottom: number, top: number): boolean {
+  if (top - bottom > LOW_MM) return false;
+  return Math.max(xAt(left, bottom), xAt(left, top)) > Math.min(xAt(right, bottom), xAt(right, top)) + SKIN_MM;
+}
+
 /** How steep an edge is, from 0 for level to 1 for upright; arcs count as upright. */
 function riseOf({ x0, y0, x1, y1, arc }: Edge): number {
   return arc ? 1 : (y1 - y0) / Math.max(y1 - y0, Math.abs(x1 - x0));
@@ -70,7 +82,8 @@ export function forEachInterval(
   let [leftArea, rightArea] = [0, 0];
 
   function close(bottom: number, top: number): void {
-    if (left && right && !isSkin(left, right, (rightArea - leftArea) / (top - bottom))) {
+    const widthMm = (rightArea - leftArea) / (top - bottom);
+    if (left && right && !isSkin(left, right, widthMm) && !isCrossed(left, right, bottom, top)) {
       on.interval(bottom, top, left, right);
       for (const line of waiting) on.line(line, bottom, top);
     }

@@ -74,7 +74,12 @@ export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorPart
   const widened = apronsOf(shape.slabs, depthMm + standMm, 2 * standMm);
   const skins = skinsOf(shape.slabs, widened);
   const wide = aprons.length > 0 ? sets.subtract(sets.union([gross, sets.cover(widened)]), bodies) : standing;
-  const room = skins.length > 0 ? sets.subtract(wide, sets.cover(skins)) : wide;
+  const slit = (set: S): S => (skins.length > 0 ? sets.subtract(set, sets.cover(skins)) : set);
+  const room = slit(wide);
+  const faced =
+    aprons.length > 0
+      ? slit(sets.subtract(sets.union([gross, sets.cover(widened)]), facingBodies(bodies, gross, library)))
+      : room;
   const standable = aprons.length > 0 ? sets.union([gross, sets.cover(aprons)]) : null;
 
   const blocked = blockedWays(shape, machine);
@@ -88,8 +93,19 @@ export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorPart
   const entered = enteredPieces(shape, sets.pieces(ways), standMm, sets);
   const reach = entered === 'all' ? centres : sets.intersect(centres, sets.union(entered));
   const raw = sets.intersect(grow(reach, machine.headRadiusMm), net);
-  const band = sets.subtract(net, grow(room, -(clearMm + machine.lapMm)));
+  const band = sets.subtract(net, grow(faced, -(clearMm + machine.lapMm)));
   return { net, raw, band, field: sets.subtract(raw, band) };
+}
+
+/** How near to the slabs, in mm, a body is against them; wider than the libraries' grid. */
+const AGAINST_MM = 1e-4;
+/** A corner that touches a slab is no face: it leaves less than this, in mm2, and a face of a tenth of a millimetre more. */
+const LEAST_FACE_MM2 = 1e-5;
+
+/** Of bodies, what stands on the slabs or against them. Further out, beyond an edge where the floor runs on, they bound no floor: they keep heads off and have no strip. */
+function facingBodies<S>(bodies: S, gross: S, { sets, grow }: Library<S>): S {
+  const near = sets.pieces(sets.intersect(bodies, grow(gross, AGAINST_MM)));
+  return sets.union(near.filter((piece) => sets.areaMm2(piece) > LEAST_FACE_MM2));
 }
 
 /** What rings cover: in one step when none crosses itself. Fewer than three corners cover nothing. */
