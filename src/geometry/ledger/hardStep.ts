@@ -1,16 +1,16 @@
 import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
 import type { FloorShape, Point, SlabShape, WallShape } from '../floorShape.ts';
 import { type Chain, type Face, faceBetween, turnedFace } from '../hardFace.ts';
-import { along, minus, quarterTurn, unit } from '../point.ts';
 import { type Way, tooTight, waysOfSlab, waysOfWall } from '../ways.ts';
-import { type BoundaryFace, type HardItem, isSlab } from './cluster.ts';
+import { type HardItem, isSlab } from './cluster.ts';
+import { apronsAlong } from './aprons.ts';
 import { changedBoxes } from './changed.ts';
 import { type Cluster, clustersOf, touch } from './clusters.ts';
 import { newEdging } from './edging.ts';
 import { type WidthByKind, bandOutlines, wholeStretch, BEHIND_MM } from './faceBands.ts';
 import { type FloorItems, exchanges, present } from './floorItems.ts';
 import { movedRing } from './hardItems.ts';
-import { APRON, BACK, BAND, WAY, edgedLayer } from './layers.ts';
+import { BACK, BAND, WAY, edgedLayer } from './layers.ts';
 import { type ClusterBands, type LedgerState, type Stale, putIn, setTally } from './ledgerState.ts';
 import { type Outline, ringOutline } from './outline.ts';
 import type { MachineAt } from './reach.ts';
@@ -192,7 +192,7 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
     );
   for (const machine of state.plan.machines) {
     const { bodyMm, standMm } = machine.sizes;
-    const aprons = runEdges.map((edge) => apron(edge, machine));
+    const aprons = apronsAlong(runEdges, machine);
     const backs = facesBeside(cluster, aprons, machine.sizes.mostMm);
     bands.set(`room ${machine.number}`, aprons);
     bands.set(`body ${machine.number}`, [
@@ -209,14 +209,6 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
   for (const [cascade, { widths }] of state.plan.edges.entries())
     bands.set(`edged ${cascade}`, bandsOf(chains, widths, edgedLayer(cascade), 0));
   return bands;
-}
-
-/** Floor beyond an edge where it runs on, deep enough for the machine to stand outside. */
-function apron({ a, b }: BoundaryFace, { shape, sizes }: MachineAt): Outline {
-  const depth = 2 * Math.max(shape.headRadiusMm + shape.clearanceMm.wall, shape.passageMm / 2, sizes.leadMm) + 200;
-  const outward = quarterTurn(unit(minus(a, b)));
-  const ring: Point[] = [a, b, along(b, outward, depth), along(a, outward, depth)];
-  return ringOutline(ring, APRON, 0);
 }
 
 /** Faces near an apron: they are hard from behind too, for a machine that stands there. */
