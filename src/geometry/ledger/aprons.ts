@@ -1,5 +1,8 @@
-import type { Point } from '../floorShape.ts';
+import type { Point, Ring } from '../floorShape.ts';
+import type { Face } from '../hardFace.ts';
 import { along, cross, distance, dot, minus, quarterTurn, unit } from '../point.ts';
+import { corner, ringContains } from '../ring.ts';
+import { crossing } from '../segment.ts';
 import type { BoundaryFace } from './cluster.ts';
 import { APRON } from './layers.ts';
 import { type Outline, pathOutline, ringOutline } from './outline.ts';
@@ -17,15 +20,35 @@ import type { MachineAt } from './reach.ts';
 /** Ends of open edges within this of each other, in mm, are one corner. */
 const SAME_CORNER_MM = 1e-3;
 
-/** Outlines of the aprons and fans of one machine. */
-export function apronsAlong(runEdges: readonly BoundaryFace[], machine: MachineAt): Outline[] {
+/** The aprons of one machine, and with the fans between them as outlines. */
+export interface Aprons {
+  readonly rings: readonly Ring[];
+  readonly outlines: readonly Outline[];
+}
+
+export function apronsAlong(runEdges: readonly BoundaryFace[], machine: MachineAt): Aprons {
   const depth = apronDepth(machine);
+  const rings = runEdges.map((edge) => apron(edge, depth));
   const fans = runEdges.flatMap((edge) =>
     runEdges
       .filter((next) => next !== edge && distance(edge.b, next.a) <= SAME_CORNER_MM)
       .flatMap((next) => fan(edge, next, depth)),
   );
-  return [...runEdges.map((edge) => apron(edge, depth)), ...fans];
+  return { rings, outlines: [...rings.map((ring) => ringOutline(ring, APRON, 0)), ...fans] };
+}
+
+/** How far behind a face, in mm, one looks what lies there. */
+const BEHIND_MM = 1;
+
+/** True when an apron lies right behind a face: floor beyond the open edge sees that face from behind. */
+export function seesApron({ a, b, inward }: Face, { rings }: Aprons): boolean {
+  const [from, to] = [along(a, inward, -BEHIND_MM), along(b, inward, -BEHIND_MM)];
+  return rings.some(
+    (ring) =>
+      ringContains(ring, from) ||
+      ringContains(ring, to) ||
+      ring.some((at, i) => crossing(from, to, at, corner(ring, i + 1)) !== null),
+  );
 }
 
 /** Deep enough for the machine to stand outside. */
@@ -37,11 +60,10 @@ function outwardOf({ a, b }: BoundaryFace): Point {
   return quarterTurn(unit(minus(a, b)));
 }
 
-function apron(edge: BoundaryFace, depth: number): Outline {
+function apron(edge: BoundaryFace, depth: number): Ring {
   const { a, b } = edge;
   const outward = outwardOf(edge);
-  const ring: Point[] = [a, b, along(b, outward, depth), along(a, outward, depth)];
-  return ringOutline(ring, APRON, 0);
+  return [a, b, along(b, outward, depth), along(a, outward, depth)];
 }
 
 function fan(before: BoundaryFace, after: BoundaryFace, depth: number): Outline[] {

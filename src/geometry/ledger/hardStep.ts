@@ -3,7 +3,7 @@ import type { FloorShape, Point, SlabShape, WallShape } from '../floorShape.ts';
 import { type Chain, type Face, faceBetween, turnedFace } from '../hardFace.ts';
 import { type Way, tooTight, waysOfSlab, waysOfWall } from '../ways.ts';
 import { type HardItem, isSlab } from './cluster.ts';
-import { apronsAlong } from './aprons.ts';
+import { apronsAlong, seesApron } from './aprons.ts';
 import { changedBoxes } from './changed.ts';
 import { type Cluster, clustersOf, touch } from './clusters.ts';
 import { newEdging } from './edging.ts';
@@ -193,17 +193,19 @@ function clusterBands(state: LedgerState, cluster: Cluster): ClusterBands {
   for (const machine of state.plan.machines) {
     const { bodyMm, standMm } = machine.sizes;
     const aprons = apronsAlong(runEdges, machine);
-    const backs = facesBeside(cluster, aprons, machine.sizes.mostMm);
-    bands.set(`room ${machine.number}`, aprons);
+    const backs = facesBeside(cluster, aprons.outlines, machine.sizes.mostMm);
+    const backsOf = (widths: WidthByKind): Outline[] =>
+      backs.flatMap((face) => backOutlines(face, widths, seesApron(face, aprons) ? BAND : BACK));
+    bands.set(`room ${machine.number}`, aprons.outlines);
     bands.set(`body ${machine.number}`, [
       ...bandsOf(kept, bodyMm, BAND, BEHIND_MM),
       ...skins(bodyMm),
-      ...backs.flatMap((face) => backOutlines(face, bodyMm)),
+      ...backsOf(bodyMm),
     ]);
     bands.set(`head ${machine.number}`, [
       ...bandsOf(kept, standMm, BAND, BEHIND_MM),
       ...skins(standMm),
-      ...backs.flatMap((face) => backOutlines(face, standMm)),
+      ...backsOf(standMm),
     ]);
   }
   for (const [cascade, { widths }] of state.plan.edges.entries())
@@ -221,9 +223,10 @@ function facesBeside(cluster: Cluster, aprons: readonly Outline[], reachMm: numb
   });
 }
 
-function backOutlines(face: Face, widths: WidthByKind): Outline[] {
+/** As a band, it keeps machines off the slab as well, across the open edge from which the face is seen. */
+function backOutlines(face: Face, widths: WidthByKind, layer: number): Outline[] {
   const behind = { faces: [turnedFace(face)], closed: false, roundStart: true, roundEnd: true };
-  return bandOutlines(behind, widths, BACK);
+  return bandOutlines(behind, widths, layer);
 }
 
 /** Passages that are closed to a machine. */
