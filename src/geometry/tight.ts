@@ -10,7 +10,7 @@ import { type Way, blockedEntrance, tooTight } from './ways.ts';
 
 /** Pieces thinner than this on average, in mm, or smaller than this, in mm2, are the rounding of the grid and no floor. */
 const THINNEST_MM = 0.02;
-const SMALLEST_MM2 = 1;
+export const SMALLEST_MM2 = 1;
 /** How far, in mm, the clip grid may leave a piece's edge off the face that it lies on. */
 const ALONG_MM = 0.05;
 /** An edge and a face that share no more than this, in mm, only meet. */
