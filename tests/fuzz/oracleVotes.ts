@@ -27,16 +27,20 @@ export interface Verdict {
 export interface Jury {
   readonly quick: readonly Oracle[];
   readonly careful: readonly Oracle[];
+  /** The last word on what the careful ones find wrong: the chords of a head of some metres are coarse even for them. */
+  readonly finest: readonly Oracle[];
 }
 
 /** Segments a circle; sectors have their true area. With fewer the quick ones are wrong so often that the careful ones take most of the time. */
 const QUICK_SEGMENTS = 256;
 const CAREFUL_SEGMENTS = 1024;
+const FINEST_SEGMENTS = 4096;
 
 export async function loadJury(): Promise<Jury> {
   return {
     quick: [await geosOracle(QUICK_SEGMENTS), await clipperWasmOracle(QUICK_SEGMENTS)],
     careful: [await geosOracle(CAREFUL_SEGMENTS), clipperTsOracle(CAREFUL_SEGMENTS)],
+    finest: [await geosOracle(FINEST_SEGMENTS), await clipperWasmOracle(FINEST_SEGMENTS)],
   };
 }
 
@@ -73,12 +77,14 @@ export function plainOf(shape: FloorShape, widerMm: number): FloorShape {
 const WIDER_MM = 1.37;
 const EVEN_WIDER_MM = 2.93;
 
-export function oracleVerdict(shape: FloorShape, faults: Numbers['faults'], { quick, careful }: Jury): Verdict {
+export function oracleVerdict(shape: FloorShape, faults: Numbers['faults'], { quick, careful, finest }: Jury): Verdict {
   const sound = withoutRefused(shape, faults);
   const first = verdictOf(plainOf(sound, WIDER_MM), quick);
   if (first.faults.length === 0) return first;
   const second = verdictOf(plainOf(sound, EVEN_WIDER_MM), careful);
-  return second.faults.length === 0 ? second : verdictOf(plainOf(sound, WIDER_MM), careful);
+  if (second.faults.length === 0) return second;
+  const third = verdictOf(plainOf(sound, WIDER_MM), careful);
+  return third.faults.length === 0 ? third : verdictOf(plainOf(sound, WIDER_MM), finest);
 }
 
 const NONE: Verdict = { faults: [], disagreements: 0 };

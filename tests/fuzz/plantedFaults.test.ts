@@ -150,7 +150,7 @@ describe('the other ways are red', () => {
     const pit = { ...SHAPE, solids: [column('pit', 8_000, 1_000, 4_000)] };
     const others = jury.quick.map((oracle) => ({ ...oracle, answer: () => oracle.answer(plainOf(pit, 0)) }));
     expect(oracleVerdict(SHAPE, [], jury)).toEqual({ faults: [], disagreements: 0 });
-    expect(oracleVerdict(SHAPE, [], { quick: others, careful: others }).faults[0]).toMatch(/net/u);
+    expect(oracleVerdict(SHAPE, [], { quick: others, careful: others, finest: others }).faults[0]).toMatch(/net/u);
   });
   const points = (wrong: FloorMeasure): string[] => sampledFaults(SHAPE, wrong, diceOf('planted', 2), 400);
   it('the points, for strip told as field, field told as tight, and floor told as none', () => {
