@@ -51,4 +51,29 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
     was: 'between an edge that is all but level and its own band the head stood on floor 1e-9 mm thick',
   },
   { family: 'manySlabs', seed: 363, was: 'two slabs drew one edge, which became three faces' },
+  {
+    family: 'crowded',
+    seed: 670,
+    was: 'behind a column in an open edge there was no floor to drive round it on: 16.7 for 17.2 m2 of field',
+  },
+  {
+    family: 'oddTurned',
+    seed: 170,
+    was: 'the side of a gap, drawn along an open edge where no wall stands, was a face that kept the head off',
+  },
+  {
+    family: 'doorsAtEnds',
+    seed: 550,
+    was: 'an edge that rose by 2e-9 mm left a bridge of no height over a wall, and the head went along it',
+  },
+  {
+    family: 'openEdges',
+    seed: 110,
+    was: 'between two open edges the floor did not run on round their corner, and a head of 20 m found no place',
+  },
+  {
+    family: 'openEdges',
+    seed: 370,
+    was: 'a wall across an open edge, seen from behind, kept no head off the slab',
+  },
 ];

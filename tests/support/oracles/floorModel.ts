@@ -88,23 +88,13 @@ export function floorParts<S>(shape: FloorShape, library: Library<S>): FloorPart
     const places = standable === null ? off : sets.intersect(off, standable);
     return blocked.length > 0 ? sets.subtract(places, filled(blocked, sets)) : places;
   };
-  const centres = withoutDust(openTo(standMm), sets);
+  const centres = openTo(standMm);
   const ways = biasMm > 0 ? openTo(standMm - biasMm) : centres;
   const entered = enteredPieces(shape, sets.pieces(ways), standMm, sets);
   const reach = entered === 'all' ? centres : sets.intersect(centres, sets.union(entered));
   const raw = sets.intersect(grow(reach, machine.headRadiusMm), net);
   const band = sets.subtract(net, grow(faced, -(clearMm + machine.lapMm)));
   return { net, raw, band, field: sets.subtract(raw, band) };
-}
-
-/** Pieces smaller than this, in mm2, are no places for the middle of a head. */
-const DUST_MM2 = 1e-6;
-
-/** A boolean may leave dust between strips that rounding put a hair apart; grown by the head it would be a whole disc. */
-function withoutDust<S>(places: S, sets: PlaneSets<S>): S {
-  const pieces = sets.pieces(places);
-  const real = pieces.filter((piece) => sets.areaMm2(piece) > DUST_MM2);
-  return real.length === pieces.length ? places : sets.union(real);
 }
 
 /** How near to the slabs, in mm, a body is against them; wider than the libraries' grid. */
