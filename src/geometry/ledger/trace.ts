@@ -167,8 +167,11 @@ function addLevel(pieces: TracedPiece[], next: TracedPiece): void {
   }
 }
 
-/** Straight pieces that rise less than this, in mm, are level; two of them that fold back on each other are a spike of no width. */
-const LEVEL_MM = 1e-6;
+/**
+ * Straight pieces that turn back on each other and end no farther apart than this, in mm, are a spike of no width. Heights
+ * that differ by rounding are one height, and an edge that is all but level gets far beyond its corner between the two.
+ */
+const SPIKE_MM = 1e-6;
 
 function withoutSpikes(pieces: TracedPiece[]): TracedPiece[] {
   const kept = [...pieces];
@@ -189,12 +192,12 @@ function withoutSpikes(pieces: TracedPiece[]): TracedPiece[] {
 
 /** What is left of two pieces of a spike, null for nothing; undefined where there is no spike. */
 function unfolded(p: TracedPiece, q: TracedPiece): TracedPiece | null | undefined {
-  const [pRun, qRun] = [p.toX - p.fromX, q.toX - q.fromX];
-  if (!isLevel(p) || !isLevel(q) || pRun * qRun >= 0) return undefined;
-  if (Math.abs(pRun + qRun) < SAME_PLACE_MM) return null;
-  return Math.abs(pRun) > Math.abs(qRun) ? { ...p, toX: q.toX, toY: q.toY } : { ...q, fromX: p.fromX, fromY: p.fromY };
-}
-
-function isLevel({ fromY, toY, part }: TracedPiece): boolean {
-  return Math.abs(fromY - toY) < LEVEL_MM && !part?.edge.arc;
+  if (p.part?.edge.arc || q.part?.edge.arc) return undefined;
+  const [px, py] = [p.toX - p.fromX, p.toY - p.fromY];
+  const [qx, qy] = [q.toX - q.fromX, q.toY - q.fromY];
+  if (px * qx + py * qy >= 0) return undefined;
+  const [pSize, qSize] = [Math.hypot(px, py), Math.hypot(qx, qy)];
+  if (Math.abs(px * qy - py * qx) > SPIKE_MM * Math.max(pSize, qSize)) return undefined;
+  if (Math.abs(pSize - qSize) < SAME_PLACE_MM) return null;
+  return pSize > qSize ? { ...p, toX: q.toX, toY: q.toY } : { ...q, fromX: p.fromX, fromY: p.fromY };
 }
