@@ -1,7 +1,7 @@
 import { boxOf, grownBox } from '../box.ts';
 import type { Point } from '../floorShape.ts';
 import { type Chain, type Face, faceBetween } from '../hardFace.ts';
-import { along, between, cross, distance, dot, minus } from '../point.ts';
+import { along, between, cross, distance, dot, isSame, minus } from '../point.ts';
 import { boxIndex } from '../spatial.ts';
 import { facesBetweenSlabs } from './betweenSlabs.ts';
 import { type BoundaryFace, type ClusterTrace, type DrawnEdge, type HardItem, isSlab, rankOf } from './cluster.ts';
@@ -167,19 +167,7 @@ interface LinkedFaces {
 
 /** Faces whose ends meet, one after the other. */
 function linked(faces: readonly BoundaryFace[]): LinkedFaces[] {
-  const index = boxIndex(faces.map((face) => boxOf([face.a])));
-  const isTaken = faces.map(() => false);
-  const hasBefore = faces.map(() => false);
-  const next = faces.map((face, i) => {
-    const near = index
-      .meeting(grownBox(boxOf([face.b]), JOINED_MM))
-      .filter((j) => !isTaken[j] && j !== i && gap(face, faces[j] as BoundaryFace) <= JOINED_MM);
-    const best = nextOf(face, near, faces);
-    if (best === undefined) return -1;
-    isTaken[best] = true;
-    hasBefore[best] = true;
-    return best;
-  });
+  const { next, hasBefore } = pairedEnds(faces);
   const done = faces.map(() => false);
   const chains: LinkedFaces[] = [];
   const follow = (start: number): void => {
@@ -189,7 +177,7 @@ function linked(faces: readonly BoundaryFace[]): LinkedFaces[] {
       done[i] = true;
       addFace(out, faces[i] as BoundaryFace);
     }
-    const closed = i === start;
+    const closed = i === start && out.length > 1;
     chains.push({ faces: closed ? joinedAround(out) : out, closed });
   };
   for (const i of faces.keys()) if (!hasBefore[i] && !done[i]) follow(i);
@@ -197,26 +185,52 @@ function linked(faces: readonly BoundaryFace[]): LinkedFaces[] {
   return chains;
 }
 
-function gap(before: BoundaryFace, after: BoundaryFace): number {
-  return distance(before.b, after.a);
+/** The end of one face and the start of another, within reach of each other. */
+interface Meeting {
+  readonly before: number;
+  readonly after: number;
+  readonly gapMm: number;
+  readonly turn: number;
 }
 
 /**
- * The nearest; and where chains touch in one corner, each keeps to its left, so that none crosses another. Round the end
- * of an edge with floor on both sides is the last thing.
+ * Which face goes on into which. The best pair of all comes first, and not the best for whichever face was drawn first:
+ * that would be another one when the floor is drawn the other way round.
  */
-function nextOf(face: BoundaryFace, near: readonly number[], faces: readonly BoundaryFace[]): number | undefined {
-  const least = Math.min(...near.map((j) => gap(face, faces[j] as BoundaryFace)));
-  let best: number | undefined;
-  let most = -Infinity;
-  for (const j of near) {
-    const next = faces[j] as BoundaryFace;
-    if (gap(face, next) > least + SAME_GAP_MM) continue;
-    const turn = turnInto(face, next);
-    const left = turn > Math.PI - FOLD ? -Math.PI : turn;
-    if (left > most) [best, most] = [j, left];
+function pairedEnds(faces: readonly BoundaryFace[]): { next: number[]; hasBefore: boolean[] } {
+  const next = faces.map(() => -1);
+  const hasBefore = faces.map(() => false);
+  for (const { before, after } of meetingsOf(faces).toSorted(worseLast)) {
+    if (next[before] !== -1 || hasBefore[after]) continue;
+    next[before] = after;
+    hasBefore[after] = true;
   }
-  return best;
+  return { next, hasBefore };
+}
+
+function meetingsOf(faces: readonly BoundaryFace[]): Meeting[] {
+  const index = boxIndex(faces.map((face) => boxOf([face.a])));
+  return faces.flatMap((face, before) =>
+    index.meeting(grownBox(boxOf([face.b]), JOINED_MM)).flatMap((after): Meeting[] => {
+      const other = faces[after] as BoundaryFace;
+      const gapMm = distance(face.b, other.a);
+      return after === before || gapMm > JOINED_MM ? [] : [{ before, after, gapMm, turn: turnInto(face, other) }];
+    }),
+  );
+}
+
+/**
+ * The nearest first; and where chains touch in one corner, those that keep most to their left, so that none crosses
+ * another. Round the end of an edge with floor on both sides is the last thing.
+ */
+function worseLast(p: Meeting, q: Meeting): number {
+  const fold = Number(isFold(p)) - Number(isFold(q));
+  const gap = Math.round(p.gapMm / SAME_GAP_MM) - Math.round(q.gapMm / SAME_GAP_MM);
+  return fold || gap || q.turn - p.turn || p.before - q.before || p.after - q.after;
+}
+
+function isFold({ turn }: Meeting): boolean {
+  return Math.abs(turn) > Math.PI - FOLD;
 }
 
 function turnInto(before: BoundaryFace, after: BoundaryFace): number {
@@ -224,12 +238,26 @@ function turnInto(before: BoundaryFace, after: BoundaryFace): number {
   return Math.atan2(cross(u, v), dot(u, v));
 }
 
-/** Adds a face to its chain: made one with the last when it goes straight on, moved on to its end when drawn a little off. */
+/** Adds a face to its chain: made one with the last when it goes straight on, else joined to it in one corner. */
 function addFace(chain: BoundaryFace[], face: BoundaryFace): void {
   const last = chain.at(-1);
-  const from = last ? last.b : face.a;
   if (last && isOneFace(last, face)) chain[chain.length - 1] = { ...last, b: face.b };
-  else chain.push({ ...face, a: from });
+  else if (last) {
+    const corner = cornerOf(last, face);
+    chain[chain.length - 1] = { ...last, b: corner };
+    chain.push({ ...face, a: corner });
+  } else chain.push(face);
+}
+
+/** The corner of two faces that were drawn a little off each other: where their lines cross, or halfway from one to the other. */
+function cornerOf(before: BoundaryFace, after: BoundaryFace): Point {
+  if (isSame(before.b, after.a)) return before.b;
+  const [u, v] = [minus(before.b, before.a), minus(after.b, after.a)];
+  const across = cross(u, v);
+  const middle = between(before.b, after.a, 0.5);
+  if (across === 0) return middle;
+  const met = along(before.a, u, cross(minus(after.a, before.a), v) / across);
+  return distance(met, middle) <= JOINED_MM ? met : middle;
 }
 
 function isOneFace(before: BoundaryFace, after: BoundaryFace): boolean {
@@ -240,5 +268,6 @@ function isOneFace(before: BoundaryFace, after: BoundaryFace): boolean {
 function joinedAround(chain: BoundaryFace[]): BoundaryFace[] {
   const [first, last] = [chain[0] as BoundaryFace, chain.at(-1) as BoundaryFace];
   if (chain.length > 3 && isOneFace(last, first)) return [{ ...first, a: last.a }, ...chain.slice(1, -1)];
-  return [...chain.slice(0, -1), { ...last, b: first.a }];
+  const corner = cornerOf(last, first);
+  return [{ ...first, a: corner }, ...chain.slice(1, -1), { ...last, b: corner }];
 }
