@@ -122,8 +122,8 @@ function slabAround(box: Box): Outline {
 
 /** What the slab says of its own edge stands, but for `run`: a column drawn against the outside of that is a face. */
 export const HARDNESS: Readonly<Record<DrawnEdge['kind'], number>> = {
-  wall: 5,
-  drop: 4,
+  wall: 6,
+  drop: 5,
   stop: 4,
   obstruction: 3,
   run: 2,

@@ -1,4 +1,4 @@
-import { boxOf, grownBox } from '../box.ts';
+import { type Box, boxOf, grownBox } from '../box.ts';
 import type { Point } from '../floorShape.ts';
 import { type Chain, type Face, faceBetween } from '../hardFace.ts';
 import { along, between, cross, distance, dot, isSame, minus } from '../point.ts';
@@ -30,7 +30,7 @@ export interface ClusterFaces {
 const TOUCHING_MM = 0.05;
 /** Ends of faces within this of each other, in mm, are one corner. */
 const JOINED_MM = 0.15;
-/** Level pieces shorter than this, in mm, are rounding. */
+/** Shorter pieces, and edges nearer to each other than this, in mm, are rounding. */
 const NOTHING_MM = 1e-6;
 /** Of ends of faces that are as near to each other but for this, in mm, none is the nearest. */
 const SAME_GAP_MM = 1e-3;
@@ -40,12 +40,8 @@ const STRAIGHT = 1e-9;
 const FOLD = 1e-6;
 
 export function clusterFaces(trace: ClusterTrace, items: readonly HardItem[]): ClusterFaces {
-  const levels = items.flatMap((item) => {
-    const drawn = item.drawn.filter((edge) => Math.abs(edge.ay - edge.by) <= NOTHING_MM);
-    return drawn.map((edge) => ({ ...edge, isOfSlab: isSlab(item) }));
-  });
-  const isBodyAt = askedIn(trace.tile, ({ bodies }) => bodies.length > 0);
-  const loops = trace.net.map((loop) => loop.flatMap((piece) => facesOf(piece, levels, isBodyAt)));
+  const drawn = drawnEdges(items, trace.tile);
+  const loops = trace.net.map((loop) => loop.flatMap((piece) => facesOf(piece, drawn)));
   const inner = facesBetweenSlabs(trace, items);
   const { real, skins } = sortedFaces(loops, inner, askedIn(trace.tile, isNetFloor));
   const chains = linked([...real, ...inner].filter(isHard)).map(({ faces, closed }) => ({
@@ -59,50 +55,90 @@ function isHard(face: BoundaryFace): boolean {
   return face.kind !== 'run' && face.kind !== 'soft';
 }
 
-interface LevelEdge extends DrawnEdge {
-  readonly isOfSlab: boolean;
-}
-
 type AskAt = (p: Point) => boolean;
 
-function facesOf(piece: TracedPiece, levels: readonly LevelEdge[], isBodyAt: AskAt): BoundaryFace[] {
-  const a: Point = [piece.fromX, piece.fromY];
-  const b: Point = [piece.toX, piece.toY];
-  if (piece.part) {
-    const source = piece.part.edge.source as DrawnEdge | null;
-    return source ? [{ a, b, kind: source.kind, of: source.of }] : [];
-  }
-  return levelFaces(a, b, levels, isBodyAt);
+/** What was drawn of a cluster, to be asked along its traced boundary. */
+interface DrawnEdges {
+  readonly near: (box: Box) => readonly DrawnEdge[];
+  readonly ofSlabs: ReadonlySet<DrawnEdge>;
+  /** Whether something stands at a point. */
+  readonly isBodyAt: AskAt;
 }
 
-/** A level piece cut where what was drawn along it ends; of edges that lie on each other the same one counts as in a trace. */
-function levelFaces(a: Point, b: Point, levels: readonly LevelEdge[], isBodyAt: AskAt): BoundaryFace[] {
-  if (Math.abs(a[0] - b[0]) <= NOTHING_MM) return [];
-  const [left, right] = a[0] < b[0] ? [a[0], b[0]] : [b[0], a[0]];
-  const here = levels.filter(
-    (edge) =>
-      Math.abs(edge.ay - a[1]) <= NOTHING_MM &&
-      Math.min(edge.ax, edge.bx) < right - NOTHING_MM &&
-      Math.max(edge.ax, edge.bx) > left + NOTHING_MM,
+function drawnEdges(items: readonly HardItem[], tile: TileEdges): DrawnEdges {
+  const drawn = items.flatMap((item) => item.drawn);
+  const index = boxIndex(
+    drawn.map(({ ax, ay, bx, by }) =>
+      boxOf([
+        [ax, ay],
+        [bx, by],
+      ]),
+    ),
   );
-  const cuts = [left, right, ...here.flatMap((edge) => [edge.ax, edge.bx]).filter((x) => x > left && x < right)];
-  const places = [...new Set(cuts)].toSorted((x, y) => (a[0] < b[0] ? x - y : y - x));
-  return places.slice(1).flatMap((to, i) => {
-    const from = places[i] as number;
-    const middle = (from + to) / 2;
-    const around = here.filter((edge) => (edge.ax - middle) * (edge.bx - middle) < 0);
-    const ofSlabs = around.filter((edge) => edge.isOfSlab);
-    const isMixed = ofSlabs.length > 0 && ofSlabs.length < around.length;
-    const beyond: Point = [middle, a[1] - Math.sign(to - from) * TOUCHING_MM];
-    const meant = isMixed && !isBodyAt(beyond) ? ofSlabs : around;
-    const ranked = meant.toSorted((x, y) => rankOf(y, runsAs(y, from, to)) - rankOf(x, runsAs(x, from, to)));
-    const best = ranked[0];
-    return best ? [{ a: [from, a[1]] as const, b: [to, b[1]] as const, kind: best.kind, of: best.of }] : [];
+  return {
+    near: (box) => index.meeting(box).map((i) => drawn[i] as DrawnEdge),
+    ofSlabs: new Set(items.filter(isSlab).flatMap((item) => item.drawn)),
+    isBodyAt: askedIn(tile, ({ bodies }) => bodies.length > 0),
+  };
+}
+
+/**
+ * A traced piece cut where what was drawn along it ends, each part of the kind that says most about the floor beside it.
+ * Which of two edges on each other the sweep came along is rounding. Where nothing stands beyond them only the slab's
+ * own say anything, as in a trace.
+ */
+function facesOf(piece: TracedPiece, { near, ofSlabs, isBodyAt }: DrawnEdges): BoundaryFace[] {
+  const a: Point = [piece.fromX, piece.fromY];
+  const b: Point = [piece.toX, piece.toY];
+  const size = distance(a, b);
+  if (size <= NOTHING_MM) return [];
+  const own = piece.part?.edge.source as DrawnEdge | null | undefined;
+  const others = near(grownBox(boxOf([a, b]), NOTHING_MM)).flatMap((edge) => stretchAlong(a, b, size, edge) ?? []);
+  const here = own ? [...others, { edge: own, from: 0, to: 1, isOwnSide: isAlong(a, b, own) }] : others;
+  const shares = [0, 1, ...here.flatMap(({ from, to }) => [from, to])].toSorted((x, y) => x - y);
+  return shares.slice(1).flatMap((to, i): BoundaryFace[] => {
+    const from = shares[i] as number;
+    if ((to - from) * size <= NOTHING_MM) return [];
+    const around = here.filter((one) => one.from <= from && one.to >= to);
+    const slabs = around.filter(({ edge }) => ofSlabs.has(edge));
+    const isMixed = slabs.length > 0 && slabs.length < around.length;
+    const meant = isMixed && !isBodyAt(rightOf(a, b, (from + to) / 2)) ? slabs : around;
+    const best = meant.toSorted((x, y) => rankOf(y.edge, y.isOwnSide) - rankOf(x.edge, x.isOwnSide))[0];
+    return best ? [{ a: at({ a, b }, from), b: at({ a, b }, to), kind: best.edge.kind, of: best.edge.of }] : [];
   });
 }
 
-function runsAs(edge: DrawnEdge, from: number, to: number): boolean {
-  return edge.bx - edge.ax > 0 === to - from > 0;
+/** Right beside a piece at a share of it, where its floor is not. */
+function rightOf(a: Point, b: Point, share: number): Point {
+  const size = distance(a, b);
+  const outward: Point = [(b[1] - a[1]) / size, -(b[0] - a[0]) / size];
+  return along(between(a, b, share), outward, TOUCHING_MM);
+}
+
+/** A drawn edge that lies on a piece of boundary, from share to share of it. */
+interface Stretch {
+  readonly edge: DrawnEdge;
+  readonly from: number;
+  readonly to: number;
+  readonly isOwnSide: boolean;
+}
+
+function stretchAlong(a: Point, b: Point, size: number, edge: DrawnEdge): Stretch | null {
+  const run = minus(b, a);
+  const [start, end]: [Point, Point] = [
+    [edge.ax, edge.ay],
+    [edge.bx, edge.by],
+  ];
+  const [s, t] = [dot(minus(start, a), run) / (size * size), dot(minus(end, a), run) / (size * size)];
+  const [from, to] = [Math.max(0, Math.min(s, t)), Math.min(1, Math.max(s, t))];
+  if ((to - from) * size <= NOTHING_MM) return null;
+  const offAt = (share: number): number =>
+    Math.abs(cross(run, minus(between(start, end, (share - s) / (t - s)), a))) / size;
+  return offAt(from) <= NOTHING_MM && offAt(to) <= NOTHING_MM ? { edge, from, to, isOwnSide: t > s } : null;
+}
+
+function isAlong(a: Point, b: Point, { ax, ay, bx, by }: DrawnEdge): boolean {
+  return (b[0] - a[0]) * (bx - ax) + (b[1] - a[1]) * (by - ay) > 0;
 }
 
 /** Faces with floor on one side only, apart from the sides of slits and skins; cut where a slit or skin ends. */
@@ -141,7 +177,7 @@ function sidesOf({ a, b }: BoundaryFace, isNet: AskAt): readonly [boolean, boole
   return [isNet(along(middle, inward, TOUCHING_MM)), isNet(along(middle, inward, -TOUCHING_MM))];
 }
 
-function at(face: BoundaryFace, share: number): Point {
+function at(face: Pick<BoundaryFace, 'a' | 'b'>, share: number): Point {
   return share === 0 ? face.a : share === 1 ? face.b : between(face.a, face.b, share);
 }
 
