@@ -31,7 +31,7 @@ export function isStandable(place: Place): boolean {
 /** Two stretches with less than this between them, in mm, hang together. */
 export const SLIT_MM = 0.05;
 /** Floor narrower than this, in mm, is what rounding left between two things drawn against each other. */
-const SKIN_MM = 1e-5;
+const SKIN_MM = 1e-6;
 /** True for what is thinner than a skin across, be it wide along the slab: two edges that are all but level, one over the other. */
 function isSkin({ edge: left }: EdgePart, { edge: right }: EdgePart, widthMm: number): boolean {
   if (widthMm <= SKIN_MM) return true;
