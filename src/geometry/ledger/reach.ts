@@ -138,7 +138,8 @@ export function reachIn(tile: Tile, machine: MachineAt): Outline | null {
   if (!entered.includes(true)) return null;
   const layer = reachLayer(number);
   const box = around(tile, machine);
-  const needsLead = sizes.leadMm > 0 || entered.includes(false);
+  const hasOthers = entered.includes(false) || (tile.rooms[number] as TileRooms).hasSkins;
+  const needsLead = sizes.leadMm > 0 || hasOthers;
   const lead = needsLead ? leadOutline(tile, machine, entered) : null;
   const stand = standLoops(box, lead ? [...headOutlines(tile, machine), lead] : headOutlines(tile, machine), needsLead);
   if (stand === 'all') return wholeOutline(box, layer);

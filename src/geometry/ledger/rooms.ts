@@ -24,8 +24,10 @@ export interface TileRooms {
   readonly top: readonly SidePiece[];
   /** A place inside each room. */
   readonly spots: readonly RoomSpot[];
-  /** Room of each interval, in the order of the sweep. */
+  /** Room of each interval, in the order of the sweep; NO_ROOM for a skin. */
   readonly roomOf: readonly number[];
+  /** True where something that could be stood on is too thin to be a room. */
+  readonly hasSkins: boolean;
 }
 
 export interface SidePiece {
@@ -40,6 +42,10 @@ export interface RoomSpot {
   /** False: the room lies in the margin only, and belongs to another tile. */
   readonly isInTile: boolean;
 }
+
+/** A room smaller than this, in mm2, is a skin: what rounding left between two things drawn against each other. */
+const SKIN_MM2 = 1e-2;
+const NO_ROOM = -1;
 
 /** Floor that overlaps less than this, in mm, does not hang together: in a tile, or over the side of one. */
 export const HANGS_MM = 1e-7;
@@ -64,7 +70,9 @@ export function tileRooms(box: Box, around: Box, outlines: readonly Outline[]): 
   });
   const { roomOf, spots } = rooms.finish(box);
   const settle = (pieces: readonly SidePiece[]): SidePiece[] =>
-    joined(pieces.map((piece) => ({ ...piece, room: roomOf[piece.room] as number })));
+    joined(
+      pieces.map((piece) => ({ ...piece, room: roomOf[piece.room] as number })).filter(({ room }) => room !== NO_ROOM),
+    );
   return {
     count: spots.length,
     left: settle(sides.left),
@@ -73,6 +81,7 @@ export function tileRooms(box: Box, around: Box, outlines: readonly Outline[]): 
     top: settle(sides.top),
     spots,
     roomOf,
+    hasSkins: roomOf.includes(NO_ROOM),
   };
 }
 
@@ -81,13 +90,13 @@ function isAt(height: number, wanted: number): boolean {
   return Math.abs(height - wanted) < 1e-8;
 }
 
-const EMPTY: TileRooms = { count: 0, left: [], right: [], bottom: [], top: [], spots: [], roomOf: [] };
+const EMPTY: TileRooms = { count: 0, left: [], right: [], bottom: [], top: [], spots: [], roomOf: [], hasSkins: false };
 
 function wholeRoom({ minX, minY, maxX, maxY }: Box): TileRooms {
   const across = [{ from: minX, to: maxX, room: 0 }];
   const down = [{ from: minY, to: maxY, room: 0 }];
   const spots = [{ x: (minX + maxX) / 2, y: (minY + maxY) / 2, isInTile: true }];
-  return { count: 1, left: down, right: down, bottom: across, top: across, spots, roomOf: [0] };
+  return { count: 1, left: down, right: down, bottom: across, top: across, spots, roomOf: [0], hasSkins: false };
 }
 
 /** Pieces of a side that follow each other in one room are one piece. */
@@ -170,11 +179,14 @@ function roomFinder(around: Box) {
 type WideSpot = RoomSpot & { readonly width: number };
 
 /** The room of each interval, and of each room the widest place. */
-function numberedRooms({ bottoms, tops, lefts, rights, parent }: Intervals, box: Box) {
+function numberedRooms(intervals: Intervals, box: Box) {
+  const { bottoms, tops, lefts, rights, parent } = intervals;
   const numbers = new Map<number, number>();
+  const areas = areasByRoot(intervals);
   const spots: WideSpot[] = [];
   const roomOf = parent.map((_, node) => {
     const root = rootOf(parent, node);
+    if ((areas[root] as number) < SKIN_MM2) return NO_ROOM;
     const room = numbers.get(root) ?? numbers.size;
     numbers.set(root, room);
     const [bottom, top] = [bottoms[node] as number, tops[node] as number];
@@ -186,6 +198,19 @@ function numberedRooms({ bottoms, tops, lefts, rights, parent }: Intervals, box:
     return room;
   });
   return { roomOf, spots };
+}
+
+/** Area of each room in mm2, arcs taken for chords, by the root of its forest. */
+function areasByRoot({ bottoms, tops, lefts, rights, parent }: Intervals): Float64Array {
+  const areas = new Float64Array(parent.length);
+  for (let node = 0; node < parent.length; node += 1) {
+    const [bottom, top] = [bottoms[node] as number, tops[node] as number];
+    const [left, right] = [lefts[node] as Edge, rights[node] as Edge];
+    const width = (xAt(right, bottom) + xAt(right, top) - xAt(left, bottom) - xAt(left, top)) / 2;
+    const root = rootOf(parent, node);
+    areas[root] = (areas[root] as number) + width * (top - bottom);
+  }
+  return areas;
 }
 
 function isBetter(a: WideSpot, b: WideSpot): boolean {
