@@ -214,7 +214,7 @@ function linked(faces: readonly BoundaryFace[]): LinkedFaces[] {
       addFace(out, faces[i] as BoundaryFace);
     }
     const closed = i === start && out.length > 1;
-    chains.push({ faces: closed ? joinedAround(out) : out, closed });
+    chains.push({ faces: withCorners(closed ? joinedAround(out) : out, closed), closed });
   };
   for (const i of faces.keys()) if (!hasBefore[i] && !done[i]) follow(i);
   for (const i of faces.keys()) if (!done[i]) follow(i);
@@ -274,15 +274,20 @@ function turnInto(before: BoundaryFace, after: BoundaryFace): number {
   return Math.atan2(cross(u, v), dot(u, v));
 }
 
-/** Adds a face to its chain: made one with the last when it goes straight on, else joined to it in one corner. */
+/** Adds a face to its chain: made one with the last when it goes straight on. */
 function addFace(chain: BoundaryFace[], face: BoundaryFace): void {
   const last = chain.at(-1);
   if (last && isOneFace(last, face)) chain[chain.length - 1] = { ...last, b: face.b };
-  else if (last) {
-    const corner = cornerOf(last, face);
-    chain[chain.length - 1] = { ...last, b: corner };
-    chain.push({ ...face, a: corner });
-  } else chain.push(face);
+  else chain.push(face);
+}
+
+/** Faces that meet exactly, each in one corner with the next. */
+function withCorners(chain: readonly BoundaryFace[], closed: boolean): BoundaryFace[] {
+  return chain.map((face, i) => {
+    const before = i > 0 || closed ? chain.at(i - 1) : undefined;
+    const after = chain[i + 1] ?? (closed ? chain[0] : undefined);
+    return { ...face, a: before ? cornerOf(before, face) : face.a, b: after ? cornerOf(face, after) : face.b };
+  });
 }
 
 /** The corner of two faces that were drawn a little off each other: where their lines cross, or halfway from one to the other. */
@@ -300,10 +305,8 @@ function isOneFace(before: BoundaryFace, after: BoundaryFace): boolean {
   return before.kind === after.kind && before.of === after.of && Math.abs(turnInto(before, after)) <= STRAIGHT;
 }
 
-/** A closed chain meets itself exactly, and does not start in the middle of a face. */
+/** A closed chain does not start in the middle of a face. */
 function joinedAround(chain: BoundaryFace[]): BoundaryFace[] {
   const [first, last] = [chain[0] as BoundaryFace, chain.at(-1) as BoundaryFace];
-  if (chain.length > 3 && isOneFace(last, first)) return [{ ...first, a: last.a }, ...chain.slice(1, -1)];
-  const corner = cornerOf(last, first);
-  return [{ ...first, a: corner }, ...chain.slice(1, -1), { ...last, b: corner }];
+  return chain.length > 3 && isOneFace(last, first) ? [{ ...first, a: last.a }, ...chain.slice(1, -1)] : chain;
 }
