@@ -30,6 +30,8 @@ const WIDEST_STRIP_MM = 400;
 export const BEYOND_MM = 0.5;
 /** A break in what is seen shorter than this, in mm, is the grazing of an arc and no break. */
 const GRAZE_MM = 2;
+/** A stretch seen that is shorter than this, in mm, is rounding: it must not part the run of a corner from the corner. */
+const SPECK_MM = 1e-3;
 /** Smallest turn, in radians, that counts as a corner here. */
 const CORNER = 0.09;
 /** An inner corner sharper than 30 degrees is not followed to its tip. */
@@ -72,6 +74,7 @@ function seenParts(face: Face, seen: readonly (readonly [number, number])[]): Fa
   const least = GRAZE_MM / face.lengthMm;
   let done = 0;
   for (const [start, end] of seen) {
+    if ((end - start) * face.lengthMm < SPECK_MM) continue;
     const from = start - done < least ? done : start;
     const to = 1 - end < least ? 1 : end;
     if (from > done) parts.push({ face, from: done, to: from, worked: false });
