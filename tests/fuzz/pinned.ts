@@ -76,4 +76,18 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
     seed: 370,
     was: 'a wall across an open edge, seen from behind, kept no head off the slab',
   },
+    family: 'nested',
+    seed: 566,
+    was: 'an all-but-level edge went past its corner where two heights were taken for one, and the head reached from its tip',
+  },
+  { family: 'manySlabs', seed: 641, was: 'the face drawn first took the next one, round the end of an edge and back' },
+  { family: 'slivers', seed: 287, was: 'two faces 0.04 mm off each other met where the first of them ended' },
+  {
+    family: 'columnsOnOutline',
+    seed: 568,
+    was: 'a column against an all-but-level open edge was a face or none, as rounding had it',
+  },
+  { family: 'nested', seed: 646, was: 'the tip between a face and the round end of a band was cut off as a skin' },
+  { family: 'manySlabs', seed: 6, was: 'a nanometre of field seen from a face parted the run of a corner from it' },
+  { family: 'columnsOnOutline', seed: 124, was: 'a corner in the middle of an edge moved the corner at its end' },
 ];
