@@ -134,19 +134,22 @@ function roomFinder(around: Box) {
   function joinBelow(node: number, left: Edge, right: Edge, y: number): void {
     const [from, to] = [xIn(left, y), xIn(right, y)];
     while (next < here && xIn(rights[next] as Edge, y) <= from) next += 1;
-    for (let other = next; other < here && xIn(lefts[other] as Edge, y) < to; other += 1) joinAt(node, other, y);
+    for (let other = next; other < here && xIn(lefts[other] as Edge, y) < to; other += 1) joinAt(node, y, other, y);
   }
 
-  /** A slit that lies level is a slab, or some, without floor: what ends just below it hangs together with what starts above. */
+  /**
+   * A slit that lies level is a slab, or some, without floor: what ends just below it hangs together with what starts
+   * above. Each is asked for its ends where it ends itself: a side that is all but level is metres off at another height.
+   */
   function joinOverSlit(node: number, bottom: number): void {
     const last = bottom === height ? before : here;
     for (let other = last - 1; other >= 0 && (tops[other] as number) >= bottom - SLIT_MM; other -= 1)
-      joinAt(node, other, bottom);
+      joinAt(node, bottom, other, Math.min(bottom, tops[other] as number));
   }
 
-  function joinAt(node: number, other: number, y: number): void {
-    const end = Math.min(xIn(rights[node] as Edge, y), xIn(rights[other] as Edge, y));
-    const start = Math.max(xIn(lefts[node] as Edge, y), xIn(lefts[other] as Edge, y));
+  function joinAt(node: number, y: number, other: number, otherY: number): void {
+    const end = Math.min(xIn(rights[node] as Edge, y), xIn(rights[other] as Edge, otherY));
+    const start = Math.max(xIn(lefts[node] as Edge, y), xIn(lefts[other] as Edge, otherY));
     if (end - start > HANGS_MM) parent[rootOf(parent, node)] = rootOf(parent, other);
   }
 
