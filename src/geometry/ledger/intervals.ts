@@ -56,6 +56,39 @@ function riseOf({ x0, y0, x1, y1, arc }: Edge): number {
   return arc ? 1 : (y1 - y0) / Math.max(y1 - y0, Math.abs(x1 - x0));
 }
 
+/** An edge that runs this many times as far as it rises is flat. */
+const FLAT = 1000;
+/** Less than this far past another edge, in mm, is rounding that does no harm. */
+const PAST_MM = 1e-4;
+
+function isFlat({ ring, edge: { x0, y0, x1, y1, arc } }: EdgePart): boolean {
+  return ring === SIDE_LINE || (!arc && Math.abs(x1 - x0) > FLAT * (y1 - y0));
+}
+
+/**
+ * A side as it is within a slab. The sweep takes heights that are very near for one, and a crossing between them is none:
+ * a flat edge would then lead past the one beside it, metres off, and floor would hang together that does not. It goes no
+ * further than the next steep ones on both sides.
+ */
+function sideWithin(edges: readonly EdgePart[], at: number, bottom: number, top: number): EdgePart {
+  const side = edges[at] as EdgePart;
+  if (!isFlat(side)) return side;
+  let [before, after] = [at - 1, at + 1];
+  while (before >= 0 && isFlat(edges[before] as EdgePart)) before -= 1;
+  while (after < edges.length && isFlat(edges[after] as EdgePart)) after += 1;
+  const within = (y: number): number => {
+    const from = before < 0 ? -Infinity : xAt((edges[before] as EdgePart).edge, y);
+    const to = after === edges.length ? Infinity : xAt((edges[after] as EdgePart).edge, y);
+    return Math.max(from, Math.min(to, xAt(side.edge, y)));
+  };
+  const [low, high] = [within(bottom), within(top)];
+  const isAsDrawn = (x: number, y: number): boolean => Math.abs(x - xAt(side.edge, y)) < PAST_MM;
+  if (isAsDrawn(low, bottom) && isAsDrawn(high, top)) return side;
+  const { up, arc, source } = side.edge;
+  const edge: Edge = { x0: low, y0: bottom, x1: high, y1: top, up, arc, source };
+  return { ...side, edge, lo: bottom, hi: top };
+}
+
 /** Number in `ring` of the two lines along the sides of the tile, which belong to no outline. */
 const SIDE_LINE = -1;
 
@@ -98,13 +131,13 @@ export function forEachInterval(
     tile.box,
     (bottom, top, edges, areas) => {
       const slit = SLIT_MM * (top - bottom);
-      let side: EdgePart | null = null;
+      let side = -1;
       let sideArea = 0;
       for (let i = 0; i < edges.length; i += 1) {
         const part = edges[i] as EdgePart;
         const isLine = part.ring === SIDE_LINE;
         if (!isLine) {
-          side = part;
+          side = i;
           sideArea = areas[i] as number;
         }
         crossEdge(place, part);
@@ -116,11 +149,11 @@ export function forEachInterval(
           if (right && sideArea - rightArea <= slit) right = null;
           else {
             close(bottom, top);
-            left = side;
+            left = sideWithin(edges, side, bottom, top);
             leftArea = sideArea;
           }
         } else if (isSettled && !isIn && left && !right) {
-          right = side;
+          right = sideWithin(edges, side, bottom, top);
           rightArea = sideArea;
         }
         if (isLine && left && !right) waiting.push(part);
