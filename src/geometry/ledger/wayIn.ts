@@ -1,13 +1,13 @@
 import { type Box, boxOf, boxesMeet, grownBox } from '../box.ts';
 import type { Point } from '../floorShape.ts';
 import type { Face } from '../hardFace.ts';
-import { between, distance } from '../point.ts';
+import { along, between, distance, quarterTurn, unit } from '../point.ts';
 import { crossing, nearestOnSegment } from '../segment.ts';
 import type { Arc } from './edge.ts';
 import { type EnteredAt, type MachineAt, bodyOutlines, roomHolding } from './reach.ts';
 import { standLoops } from './roomLoops.ts';
 import type { TileGrid } from './tiles.ts';
-import type { TracedLoop } from './trace.ts';
+import type { TracedPiece } from './trace.ts';
 
 /*
  * Where a machine comes on to the floor from an entrance.
@@ -36,8 +36,7 @@ export function roomsAt(
   const edge = runEdges.find(({ a, b }) => nearestOnSegment(at, a, b).distance <= ON_EDGE_MM);
   if (edge) return roomsAlong(edge.a, edge.b, machine, grid);
   const within = Math.max(...Object.values(machine.sizes.bodyMm)) * 1.5 + ON_EDGE_MM;
-  const place = nearestInSight(at, within, machine, grid, facesNear);
-  const found = place && roomHolding(place, machine, grid);
+  const found = nearestInSight(at, within, machine, grid, facesNear);
   return found ? [found] : [];
 }
 
@@ -51,39 +50,59 @@ function roomsAlong(a: Point, b: Point, machine: MachineAt, grid: TileGrid): Ent
   return found;
 }
 
-/** A place just inside the nearest floor that a body can stand on, with no face in between. */
+/** The room of the nearest floor that a body can stand on, with no face in between. */
 function nearestInSight(
   at: Point,
   withinMm: number,
   machine: MachineAt,
   grid: TileGrid,
   facesNear: (box: Box) => readonly Face[],
-): Point | null {
+): EnteredAt | null {
   const box = grownBox(boxOf([at]), withinMm);
   const outlines = [...new Set(grid.meeting(box).flatMap((tile) => bodyOutlines(tile, machine)))];
   const loops = standLoops(box, outlines, false);
-  if (loops === 'all') return at;
+  if (loops === 'all') return roomHolding(at, machine, grid);
   const faces = facesNear(box);
-  const places = loops.flatMap((loop) => nearestOf(loop, at)).filter((place) => distance(place, at) <= withinMm);
-  const seen = places
-    .filter((place) => isInSight(at, place, faces))
-    .toSorted((p, q) => distance(p, at) - distance(q, at))[0];
-  if (!seen) return null;
-  const far = distance(seen, at);
-  return between(at, seen, (far + INSIDE_MM) / far);
+  const seen = loops
+    .flatMap((loop) => loop.flatMap((piece) => nearestOf(piece, at)))
+    .filter(({ place }) => distance(place, at) <= withinMm && isInSight(at, place, faces))
+    .toSorted((p, q) => distance(p.place, at) - distance(q.place, at))[0];
+  return seen ? roomBeside(seen.piece, machine, grid) : null;
 }
 
-/** Nearest places on the pieces of an outline; sides of the box that was looked at are no outline. */
-function nearestOf(loop: TracedLoop, at: Point): Point[] {
-  return loop.flatMap(({ fromX, fromY, toX, toY, part }): Point[] => {
-    if (part?.isSide) return [];
-    const [from, to]: [Point, Point] = [
-      [fromX, fromY],
-      [toX, toY],
-    ];
+/**
+ * The room that a piece of outline belongs to, asked for well away from its ends: beyond the tip of a wedge, straight on
+ * from the entrance, there may be no floor.
+ */
+function roomBeside({ fromX, fromY, toX, toY, part }: TracedPiece, machine: MachineAt, grid: TileGrid): EnteredAt | null {
+  for (const share of [0.5, 0.25, 0.75]) {
+    const [x, y] = between([fromX, fromY], [toX, toY], share);
     const arc = part?.edge.arc;
-    return arc ? nearestOnArc(arc, from, to, at) : [nearestOnSegment(at, from, to).at];
-  });
+    const far = arc ? arc.radius / Math.hypot(x - arc.cx, y - arc.cy) : 1;
+    const on: Point = arc ? [arc.cx + (x - arc.cx) * far, arc.cy + (y - arc.cy) * far] : [x, y];
+    // The part lies to the left of the walk.
+    const found = roomHolding(along(on, quarterTurn(unit([toX - fromX, toY - fromY])), INSIDE_MM), machine, grid);
+    if (found) return found;
+  }
+  return null;
+}
+
+interface NearPlace {
+  readonly place: Point;
+  readonly piece: TracedPiece;
+}
+
+/** Nearest places on a piece of outline; sides of the box that was looked at are no outline. */
+function nearestOf(piece: TracedPiece, at: Point): NearPlace[] {
+  const { fromX, fromY, toX, toY, part } = piece;
+  if (part?.isSide) return [];
+  const [from, to]: [Point, Point] = [
+    [fromX, fromY],
+    [toX, toY],
+  ];
+  const arc = part?.edge.arc;
+  const places = arc ? nearestOnArc(arc, from, to, at) : [nearestOnSegment(at, from, to).at];
+  return places.map((place) => ({ place, piece }));
 }
 
 /** The place of an arc straight ahead, or where that lies beyond its ends, both of them. */
