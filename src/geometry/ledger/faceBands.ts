@@ -35,7 +35,8 @@ export function wholeStretch(chain: Chain): Stretch {
 /**
  * How far a band that keeps machines off goes behind its faces, in mm. Nothing is there to stand on, but for the billionth
  * of a millimetre that rounding leaves between a face and what it was traced from: a head that stood on that would reach
- * as far as from any other floor.
+ * as far as from any other floor. No further than in front: behind a wall of no thickness, as where two slabs overlap, is
+ * floor again.
  */
 export const BEHIND_MM = 0.1;
 
@@ -110,9 +111,10 @@ function joins(before: Face, after: Face, widthMm: WidthByKind): boolean {
 
 /** Along the faces backwards, and along what lies the width away from them forwards. */
 function ribbonPath(ribbon: readonly Face[], widthMm: WidthByKind, behindMm: number): PathStep[] {
-  const [startX, startY] = (ribbon[0] as Face).a;
+  const first = ribbon[0] as Face;
+  const [startX, startY] = first.a;
   return [
-    ...nearSteps(ribbon, behindMm),
+    ...nearSteps(ribbon, Math.min(behindMm, widthMm[first.kind])),
     { x: startX, y: startY },
     ...ribbon.flatMap((face, i) => farSteps(face, ribbon[i - 1], ribbon[i + 1], widthMm)),
   ];
