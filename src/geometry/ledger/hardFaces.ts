@@ -44,11 +44,18 @@ export function clusterFaces(trace: ClusterTrace, items: readonly HardItem[]): C
   const loops = trace.net.map((loop) => loop.flatMap((piece) => facesOf(piece, drawn)));
   const inner = facesBetweenSlabs(trace, items);
   const { real, skins } = sortedFaces(loops, inner, askedIn(trace.tile, isNetFloor));
-  const chains = linked([...real, ...inner].filter(isHard)).map(({ faces, closed }) => ({
-    faces: faces.map(({ a, b, kind, of }) => faceBetween(a, b, kind as Face['kind'], of)),
-    closed,
-  }));
+  const chains = linked([...real, ...inner].filter(isHard))
+    .filter(({ faces }) => lengthOf(faces) > JOINED_MM)
+    .map(({ faces, closed }) => ({
+      faces: faces.map(({ a, b, kind, of }) => faceBetween(a, b, kind as Face['kind'], of)),
+      closed,
+    }));
   return { chains, runEdges: real.filter((face) => face.kind === 'run'), skins };
+}
+
+/** Faces shorter than a joint, all together, are the end of a sheet too thin to have sides: it has no end either. */
+function lengthOf(faces: readonly BoundaryFace[]): number {
+  return faces.reduce((sum, { a, b }) => sum + distance(a, b), 0);
 }
 
 function isHard(face: BoundaryFace): boolean {
