@@ -120,7 +120,11 @@ function slabAround(box: Box): Outline {
   return ringOutline(boxRing(grownBox(box, -0.5)), SLAB, -1);
 }
 
-/** What the slab says of its own edge stands, but for `run`: a column drawn against the outside of that is a face. */
+/**
+ * What the slab says of its own edge stands, but for `run`: a column drawn against the outside of that is a face. No two
+ * are alike, or where two slabs share an edge rounding would choose: of drop and stop the drop, which keeps machines off
+ * further.
+ */
 export const HARDNESS: Readonly<Record<DrawnEdge['kind'], number>> = {
   wall: 6,
   drop: 5,
