@@ -36,8 +36,21 @@ function fieldNotUp(before: Numbers, after: Numbers): string | null {
   return null;
 }
 
+/** Every passage wide and high enough for any machine. */
+function openPassages(shape: FloorShape): FloorShape {
+  return {
+    ...shape,
+    slabs: shape.slabs.map((slab) => ({ ...slab, passages: slab.passages.map(() => null) })),
+    walls: shape.walls.map((wall) => ({
+      ...wall,
+      gaps: wall.gaps.map((gap) => ({ ...gap, passage: { ...gap.passage, widthMm: 1e6, heightMm: null } })),
+    })),
+  };
+}
+
 const widerHead: Growth = {
-  prepare: soleMachine,
+  // With passages open: into a closed one a head works from where its middle has to stop, and a wider one works more of it.
+  prepare: (shape) => openPassages(soleMachine(shape)),
   change: (shape, dice) => {
     const by = dice.pick([1e-3, 5, 50, 200]);
     return withMachines(shape, (one) => ({
@@ -126,14 +139,9 @@ const zonesGone: Growth = {
 
 /** The same crew everywhere, with nothing on the floor's plan that bars it. */
 function everywhere(shape: FloorShape, machine: MachineShape): FloorShape {
-  const bare = soleMachine(shape);
+  const bare = openPassages(soleMachine(shape));
   return {
     ...bare,
-    slabs: shape.slabs.map((slab) => ({ ...slab, passages: slab.passages.map(() => null) })),
-    walls: shape.walls.map((wall) => ({
-      ...wall,
-      gaps: wall.gaps.map((gap) => ({ ...gap, passage: { ...gap.passage, widthMm: 1e6, heightMm: null } })),
-    })),
     zones: bare.zones.map((zone) => ({ ...zone, machine: machine.id })),
     restMachine: machine.id,
     machines: [machine],
