@@ -40,8 +40,15 @@ function moved(at: Point, out: Point, by: number): Point {
   return [at[0] + by * out[0], at[1] + by * out[1]];
 }
 
+/**
+ * How far a strip goes behind its edge, in mm: rounding would leave a sliver between the two, and a sliver left of a set
+ * that shrank to nothing grows to a whole head.
+ */
+const BEHIND_MM = 1e-3;
+
 function strip({ a, b, out }: Edge, radiusMm: number): Ring {
-  return [a, moved(a, out, radiusMm), moved(b, out, radiusMm), b];
+  const behind = -Math.min(BEHIND_MM, radiusMm);
+  return [moved(a, out, behind), moved(a, out, radiusMm), moved(b, out, radiusMm), moved(b, out, behind)];
 }
 
 function sector(before: Edge, after: Edge, radiusMm: number, segments: number): Ring[] {
