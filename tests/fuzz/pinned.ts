@@ -90,4 +90,30 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
   { family: 'nested', seed: 646, was: 'the tip between a face and the round end of a band was cut off as a skin' },
   { family: 'manySlabs', seed: 6, was: 'a nanometre of field seen from a face parted the run of a corner from it' },
   { family: 'columnsOnOutline', seed: 124, was: 'a corner in the middle of an edge moved the corner at its end' },
+    family: 'duplicatePoints',
+    seed: 166,
+    was: 'an edge that rises by 1e-9 mm led past the band it crosses, and a head went where there is no width',
+  },
+  {
+    family: 'entrancesAnywhere',
+    seed: 180,
+    was: 'rooms metres apart were one: a side that is all but level was asked at the height of another room',
+  },
+  {
+    family: 'columnsOnOutline',
+    seed: 200,
+    was: 'the floor nearest to an entrance was the tip of a wedge, and straight on from there is none: no field',
+  },
+  {
+    family: 'manySlabs',
+    seed: 490,
+    was: 'bands that go behind their faces took floor there, behind walls of no thickness',
+  },
+  { family: 'slivers', seed: 364, was: 'a sheet too thin to have sides kept its end, a face of 0.003 mm' },
+  {
+    family: 'columnsOnOutline',
+    seed: 326,
+    was: 'a column drawn against an all but level edge where the floor runs on had a face or none, as rounding chose',
+  },
+  { family: 'manySlabs', seed: 88, was: 'rounding chose whether an edge of two slabs is a drop or a stop' },
 ];
