@@ -76,6 +76,7 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
     seed: 370,
     was: 'a wall across an open edge, seen from behind, kept no head off the slab',
   },
+  {
     family: 'nested',
     seed: 566,
     was: 'an all-but-level edge went past its corner where two heights were taken for one, and the head reached from its tip',
@@ -90,6 +91,7 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
   { family: 'nested', seed: 646, was: 'the tip between a face and the round end of a band was cut off as a skin' },
   { family: 'manySlabs', seed: 6, was: 'a nanometre of field seen from a face parted the run of a corner from it' },
   { family: 'columnsOnOutline', seed: 124, was: 'a corner in the middle of an edge moved the corner at its end' },
+  {
     family: 'duplicatePoints',
     seed: 166,
     was: 'an edge that rises by 1e-9 mm led past the band it crosses, and a head went where there is no width',

@@ -74,7 +74,11 @@ function nearestInSight(
  * The room that a piece of outline belongs to, asked for well away from its ends: beyond the tip of a wedge, straight on
  * from the entrance, there may be no floor.
  */
-function roomBeside({ fromX, fromY, toX, toY, part }: TracedPiece, machine: MachineAt, grid: TileGrid): EnteredAt | null {
+function roomBeside(
+  { fromX, fromY, toX, toY, part }: TracedPiece,
+  machine: MachineAt,
+  grid: TileGrid,
+): EnteredAt | null {
   for (const share of [0.5, 0.25, 0.75]) {
     const [x, y] = between([fromX, fromY], [toX, toY], share);
     const arc = part?.edge.arc;
