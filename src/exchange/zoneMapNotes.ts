@@ -31,7 +31,10 @@ function narrowSentence(input: ZoneMapInput, gap: NarrowGap, tag: string): strin
   const run = (lengthMm: number): string => firm(tapeText(lengthMm, input.units));
   const machines = prepOfFloor(input.doc, input.floor).flatMap(cascadeOf);
   const machine = machines.find(({ id }) => id === gap.machine)?.name ?? '';
-  const between = betweenWhat(gap, (id) => recordOf(input.doc, 'obstruction', id)?.tag ?? null);
+  const between = betweenWhat(
+    gap,
+    (id) => (recordOf(input.doc, 'obstruction', id) ?? recordOf(input.doc, 'steps', id))?.tag ?? null,
+  );
   return sentenceStart(paperWords.narrow(tag, between, run(gap.widthMm), machine, run(gap.needsMm)));
 }
 

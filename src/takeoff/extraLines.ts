@@ -23,14 +23,15 @@ interface Extra {
 
 /**
  * Unit rates to print beside a price, minor units before tax: a metre of crack over the counted, a square metre of one
- * more coating layer, an hour of waiting, one more visit, an RH probe, a bag of waste. From the same wage, rates and
+ * more coating layer, an hour of waiting, one more visit, cleaning again what stood open for over a day, an RH probe, a bag
+ * of waste. From the same wage, rates and
  * prices and through the same build-up as the price; none of them is in it. An extra whose prices nobody has set is left
  * out, and so is what cuts or drills while what lies in the slab is not located. Which extras to print: common practice,
  * no source.
  */
 export function extraLines(site: CostSite, zones: readonly ZoneWork[]): Line[] {
   const cuts = cuttingForbidden(site.doc) ? [] : [crackMetre(site), probe(site)];
-  const extras = [...cuts, coatingLayer(site, zones), waiting(site), visit(site), bag(site)];
+  const extras = [...cuts, coatingLayer(site, zones), waiting(site), visit(site), cleanAgain(site), bag(site)];
   return extras
     .filter((extra): extra is Extra => extra !== null)
     .map(({ code, direct, terms }) => {
@@ -146,6 +147,17 @@ function visit(site: CostSite): Extra | null {
           ]
         : []),
     ],
+  };
+}
+
+/** Vacuumed and tacked once more, when the floor was left open for over 24 h, got wet or was driven on. */
+function cleanAgain({ book }: CostSite): Extra | null {
+  const wage = wageOf(book);
+  if (!wage) return null;
+  return {
+    code: 'extra.cleanAgain',
+    direct: divide(wage.formula, term('final vacuum')),
+    terms: [...wage.terms, rateTerm('final vacuum', book.rate('labour/final_vac'))],
   };
 }
 

@@ -34,6 +34,7 @@ const MONEY_TITLES: Readonly<Record<string, string>> = {
   'extra.coatingLayer': 'Extra, per m2: one more coating layer off',
   'extra.waitingHour': 'Extra, per h: crew waiting',
   'extra.visit': 'Extra, each: one more visit',
+  'extra.cleanAgain': 'Extra, per m2: cleaned again before the primer',
   'extra.probe': 'Extra, each: RH probe',
   'extra.bag': 'Extra, each: bag of waste',
 };
@@ -44,6 +45,7 @@ export const extraUnits: Readonly<Record<string, string>> = {
   'extra.coatingLayer': 'm2',
   'extra.waitingHour': 'h',
   'extra.visit': 'visit',
+  'extra.cleanAgain': 'm2',
   'extra.probe': 'probe',
   'extra.bag': 'bag',
 };
@@ -123,7 +125,8 @@ export const moneyPage = {
   taxNote: 'Which of them holds is local law: ask whoever does the books.',
   roundUp: 'Round the price up to',
   roundNote: 'After tax: what the customer pays ends on it.',
-  otherNote: 'Lump sums that follow from no rate: parking, permits, insurance.',
+  otherNote:
+    'Lump sums that follow from no rate: parking, waits for a lift, long cords and hoses, permits, insurance, money kept back.',
   otherName: 'What for',
   otherAmount: 'Amount',
   addOther: 'Add a cost',

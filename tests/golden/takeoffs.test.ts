@@ -4,19 +4,25 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { writeJobFile } from '../../src/exchange/jobFile.ts';
 import { runTakeoffCommand } from '../../src/exchange/takeoffCommand.ts';
+import type { Doc } from '../../src/model/doc.ts';
 import { docOf, jobCells, rectangle, slabCells } from '../support/jobPlans.ts';
 import { richJob } from '../support/richJob.ts';
+import { kitchen, showroom, warehouse } from '../support/wholeJobs.ts';
 
 /* Takeoffs as text, written anew by `npm run golden`. Read the difference before it is committed. */
 const HERE = fileURLToPath(new URL('takeoffs/', import.meta.url));
 const DEMO = fileURLToPath(new URL('../../public/demo/', import.meta.url));
 
+const file = (doc: Doc) => (): Uint8Array => writeJobFile(doc, new Map(), new Map());
 const jobs: Record<string, () => Uint8Array> = {
-  hall: () => writeJobFile(richJob(), new Map(), new Map()),
-  room: () => writeJobFile(docOf(jobCells(), slabCells(rectangle(6_700, 6_500))), new Map(), new Map()),
+  hall: file(richJob()),
+  room: file(docOf(jobCells(), slabCells(rectangle(6_700, 6_500)))),
+  warehouse: file(warehouse()),
+  kitchen: file(kitchen()),
+  showroom: file(showroom()),
 };
-for (const file of (existsSync(DEMO) ? readdirSync(DEMO) : []).filter((name) => name.endsWith('.slabtooth'))) {
-  jobs[`demo-${file.replace('.slabtooth', '')}`] = () => new Uint8Array(readFileSync(join(DEMO, file)));
+for (const name of (existsSync(DEMO) ? readdirSync(DEMO) : []).filter((each) => each.endsWith('.slabtooth'))) {
+  jobs[`demo-${name.replace('.slabtooth', '')}`] = () => new Uint8Array(readFileSync(join(DEMO, name)));
 }
 
 async function textOf(bytes: Uint8Array): Promise<string> {

@@ -7,7 +7,7 @@ import { figureText } from '../../model/showNumber.ts';
 import type { Units } from '../../model/units.ts';
 import { cascadeOf, edgeMachine, type ZonePrep } from '../../takeoff/prep.ts';
 import { machineText, prepText } from '../../words/stageWords.ts';
-import { optionWords } from '../../words/surveyWords.ts';
+import { itemWords, optionWords } from '../../words/surveyWords.ts';
 
 export interface ReasonContext {
   readonly units: Units;
@@ -75,7 +75,9 @@ function gapReason(gap: NarrowGap, context: ReasonContext): string {
 /** What stands there, with its number; else what kind of face it is. */
 function sideName({ kind, of }: GapSide, doc: Doc): string {
   const standing = recordOf(doc, 'obstruction', of);
-  return standing ? prepText.standing(optionWords.obstructionKind[standing.kind], standing.tag) : prepText.sides[kind];
+  if (standing) return prepText.standing(optionWords.obstructionKind[standing.kind], standing.tag);
+  const steps = recordOf(doc, 'steps', of);
+  return steps ? prepText.standing(itemWords.steps ?? '', steps.tag) : prepText.sides[kind];
 }
 
 function machineName({ machine }: NarrowGap, { prep }: ReasonContext): string {
