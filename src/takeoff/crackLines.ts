@@ -17,7 +17,8 @@ export function cracksIn({ doc, floor }: Site, { measure }: ZoneWork): readonly 
   return asCracks(lyingIn(onFloor(doc, 'crack', floor), measure.lengthM));
 }
 
-interface CrackIn {
+/** A crack with its metres in a zone: the same object as long as neither changes. */
+export interface CrackIn {
   readonly crack: Held<'crack'>;
   readonly metres: number;
 }

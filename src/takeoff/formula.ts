@@ -22,12 +22,29 @@ const HAIR = 1e-9;
  * A name that is not among the terms gives NaN, so that a broken line shows instead of passing for zero.
  */
 export function evaluate(formula: Formula, terms: readonly Term[]): Range {
+  if (isPlainSum(formula, terms)) return sumOfTerms(terms);
   const values: Values = new Map(terms.map(({ name, value }) => [name, value]));
   return {
     low: inCase(formula, values, 'low'),
     likely: inCase(formula, values, 'likely'),
     high: inCase(formula, values, 'high'),
   };
+}
+
+/** Every term once, in order: a thousand lengths added up need no names looked up. */
+function isPlainSum(formula: Formula, terms: readonly Term[]): boolean {
+  if (formula.op !== 'add' || formula.of.length !== terms.length) return false;
+  return formula.of.every((part, i) => part.op === 'term' && part.name === terms[i]?.name);
+}
+
+function sumOfTerms(terms: readonly Term[]): Range {
+  let [low, likely, high] = [0, 0, 0];
+  for (const { value } of terms) {
+    low += value.low;
+    likely += value.likely;
+    high += value.high;
+  }
+  return { low, likely, high };
 }
 
 /** By name: a line over a thousand cracks looks a thousand of them up. */
@@ -39,10 +56,16 @@ function inCase(formula: Formula, values: Values, which: Case): number {
       return values.get(formula.name)?.[which] ?? Number.NaN;
     case 'number':
       return formula.value;
-    case 'add':
-      return formula.of.reduce((sum, part) => sum + inCase(part, values, which), 0);
-    case 'multiply':
-      return formula.of.reduce((product, part) => product * inCase(part, values, which), 1);
+    case 'add': {
+      let sum = 0;
+      for (const part of formula.of) sum += inCase(part, values, which);
+      return sum;
+    }
+    case 'multiply': {
+      let product = 1;
+      for (const part of formula.of) product *= inCase(part, values, which);
+      return product;
+    }
     case 'max':
       return Math.max(...formula.of.map((part) => inCase(part, values, which)));
     case 'subtract':

@@ -1,6 +1,7 @@
 import type { RecordId } from '../model/cell.ts';
 import { evaluate, sumOf, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
+import { keptOf } from './keptShapes.ts';
 import type { Formula, HoldKind, Line, Term, Trade } from './line.ts';
 import type { ZoneId } from './prep.ts';
 import { distinct, measured } from './terms.ts';
@@ -31,11 +32,14 @@ export function makeLine(parts: LineParts): Line {
     zone,
     phase: parts.phase ?? null,
     alternate: null,
-    records: distinct(parts.records),
+    records: distinctOf(parts.records),
     working: { formula, terms },
     held: parts.held ?? null,
   };
 }
+
+/** Kept: the lines of one zone name the same list of records again and again. */
+const distinctOf = keptOf(distinct);
 
 /** A line that is one measured or counted number and nothing more. */
 export function plainLine(parts: Omit<LineParts, 'formula' | 'terms'> & { readonly term: Term }): Line {

@@ -1,7 +1,8 @@
-import { cracksIn, jointsIn } from './crackLines.ts';
+import { type CrackIn, cracksIn, jointsIn } from './crackLines.ts';
 import { chaseSection, isChased, isSawnOut, jointSection, openBelow, type SectionMm } from './crackClass.ts';
 import { add, divide, multiply, number, subtract, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
+import { keptOf } from './keptShapes.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
@@ -38,14 +39,16 @@ function crackFiller(site: Site, zone: ZoneWork): Line[] {
   if (site.noCutting) return [];
   const runs = cracksIn(site, zone)
     .filter(({ crack }) => isChased(crack))
-    .map(({ crack, metres }): Run => {
-      const below = openBelow(crack);
-      const goesOn = below.depth > 0 && below.width > 0;
-      const wide = (crack.widthMm ?? 0) > WIDE_MM;
-      return { id: crack.id, tag: crack.tag, metres, section: chaseSection(crack), below: goesOn ? below : null, wide };
-    });
+    .map(chasedRun);
   return fillerLines(site, zone, 'crackFiller', 'consumables/filler_waste', runs);
 }
+
+const chasedRun = keptOf(({ crack, metres }: CrackIn): Run => {
+  const below = openBelow(crack);
+  const goesOn = below.depth > 0 && below.width > 0;
+  const wide = (crack.widthMm ?? 0) > WIDE_MM;
+  return { id: crack.id, tag: crack.tag, metres, section: chaseSection(crack), below: goesOn ? below : null, wide };
+});
 
 function jointFiller(site: Site, zone: ZoneWork): Line[] {
   const runs = jointsIn(site, zone).flatMap(({ joint, metres }): Run[] => {
@@ -61,7 +64,7 @@ function fillerLines(site: Site, { prep }: ZoneWork, code: string, waste: string
   const base = { trade: 'material', unit: 'L', zone: prep.zone } as const;
   const filled = (ofCode: string, own: readonly Run[]): Line => {
     const names = uniqueNames(own.map((run) => run.tag));
-    const parts = own.map((run, i) => partOf(run, names[i] ?? run.tag));
+    const parts = own.map((run, i) => (names[i] === run.tag ? partByTag(run) : partOf(run, names[i] ?? run.tag)));
     return makeLine({
       ...base,
       code: ofCode,
@@ -98,6 +101,9 @@ function fillerLines(site: Site, { prep }: ZoneWork, code: string, waste: string
   });
   return [volume, sanded, buy, sandMass];
 }
+
+/** Kept: a floor has thousands of cracks, and an edit changes one. */
+const partByTag = keptOf((run: Run) => partOf(run, run.tag));
 
 function partOf(run: Run, name: string): { readonly formula: Formula; readonly terms: readonly Term[] } {
   const [width, depth] = [`${name} width`, `${name} depth`];
