@@ -1,18 +1,19 @@
 import type { Doc } from '../model/doc.ts';
+import { isRecordId } from '../model/id.ts';
 import { evaluate } from '../takeoff/formula.ts';
 import type { Formula, Line, Range, Term } from '../takeoff/line.ts';
 import type { Takeoff } from '../takeoff/port.ts';
 import { findingRowOf } from '../takeoff/rates/findings.ts';
 import { tagOf, zoneLabel } from '../takeoff/tagOf.ts';
-import { lineTitleOf } from '../words/takeoffWords.ts';
+import { lineName } from './lineNames.ts';
 
 /*
  * Every line of a floor with its working, to be checked by hand:
  *
- *   Machine passes, Z1 Hall                               8.05 h   5.03 to 13.41
- *     = 218.15 x 2 / (65 x 0.85 x 1.00)
- *       field          218.15 m2          the plan
- *       rate           65 m2/h, 40 to 100 common practice, no source
+ *   Machine passes, pass 1, Z1 Hall  8.05 h (5.03 to 13.41)
+ *     = 218.15 x 2 / (65 x 0.85 x 1)
+ *       field  218.15 m2  the plan
+ *       rate  65 m2/h (100 to 40)  common practice, no source
  *
  * Money is in whole minor units (cents), as it is worked out.
  */
@@ -21,29 +22,33 @@ export function workingText(doc: Doc, takeoff: Takeoff): string {
 }
 
 function lineText(doc: Doc, takeoff: Takeoff, line: Line): string[] {
-  const title = lineTitleOf(line.code, (kind) => findingRowOf(kind)?.term ?? kind);
-  const zone = line.zone === null ? null : (zoneLabel(doc, takeoff.floor, line.zone) ?? line.zone);
   const { formula, terms } = line.working;
-  const titleOf = titlesOf(doc, takeoff, terms);
+  const nameOf = termNames(doc, takeoff, terms);
   return [
-    `${zone === null ? title : `${title}, ${zone}`}  ${rangeText(line.quantity, line.unit)}`,
+    `${nameWithZone(doc, takeoff, line)}  ${rangeText(line.quantity, line.unit)}`,
     `  = ${formulaText(formula, terms)}`,
     ...terms.map(
       (term) =>
-        `    ${titleOf(term)}  ${rangeText(term.value, term.unit)}  ${term.source}${term.fromMemory ? ', from memory' : ''}`,
+        `    ${nameOf(term)}  ${rangeText(term.value, term.unit)}  ${term.source}${term.fromMemory ? ', from memory' : ''}`,
     ),
   ];
 }
 
-/** A term that is another line bears the title of that line; one that is a record of the plan its number. */
-function titlesOf(doc: Doc, takeoff: Takeoff, terms: readonly Term[]): (term: Term) => string {
-  const asked = new Set(terms.map(({ from }) => from));
+function nameWithZone(doc: Doc, { floor }: Takeoff, line: Line): string {
+  const name = lineName(doc, line, 'metric');
+  return line.zone === null ? name : `${name}, ${zoneLabel(doc, floor, line.zone) ?? line.zone}`;
+}
+
+/** A term that is another line bears the name of that line; one that is a record of the plan its number. */
+function termNames(doc: Doc, takeoff: Takeoff, terms: readonly Term[]): (term: Term) => string {
+  const asked = new Set(terms.map(({ name }) => name));
   const lines = new Map(takeoff.lines.filter(({ key }) => asked.has(key)).map((line) => [line.key, line]));
-  return ({ name, from }) => {
-    const line = from === null ? undefined : lines.get(from);
-    if (!line || name !== line.key) return name.includes(':') ? tagOf(doc, name) : name;
-    const title = lineTitleOf(line.code, (kind) => findingRowOf(kind)?.term ?? kind);
-    return line.zone === null ? title : `${title}, ${zoneLabel(doc, takeoff.floor, line.zone) ?? line.zone}`;
+  return ({ name }) => {
+    const line = lines.get(name);
+    if (line) return nameWithZone(doc, takeoff, line);
+    const [kind = '', ...more] = name.split(', ');
+    const words = isRecordId(name) ? tagOf(doc, name) : (findingRowOf(kind)?.term ?? kind);
+    return isRecordId(name) ? words : [words, ...more].join(', ');
   };
 }
 
