@@ -8,10 +8,9 @@ import { lineTerm } from './terms.ts';
 const ROWS = [
   { code: 'money.tests', of: { 'tests.rh': 'test/rh', 'tests.pull': 'test/pull' } },
   { code: 'money.mockUp', of: { mockUp: 'mockUp' } },
-  { code: 'money.masking', of: { masked: 'masking' } },
 ] as const;
 
-/** Material of tests, mock-up and masking, minor units. What a hold stands on has no price. */
+/** Material of tests and mock-up, minor units; masking film is among the goods. What a hold stands on has no price. */
 export function besidesCostLines(site: CostSite, quantities: readonly Line[], missing: Set<string>): Line[] {
   return ROWS.flatMap(({ code, of }) => {
     const parts = Object.entries(of).flatMap(([quantity, priceCode]) => {

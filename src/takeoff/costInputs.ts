@@ -26,7 +26,7 @@ export interface CostInputs extends ToolHours {
   readonly atNight: readonly Line[];
   /** Lines of material, dust and orders, zones and floor. */
   readonly material: readonly Line[];
-  /** Quantities off the plan: tests, mock-up, masked walls. */
+  /** Quantities off the plan: tests, mock-up. */
   readonly quantities: readonly Line[];
 }
 

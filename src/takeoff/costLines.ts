@@ -15,7 +15,7 @@ export interface Direct {
 }
 
 /**
- * Labour, equipment, tooling, goods, waste, travel, tests, mock-up, masking and lump sums, each a line of whole minor
+ * Labour, equipment, tooling, goods, waste, travel, tests, mock-up and lump sums, each a line of whole minor
  * units (cents). Structure of the build-up: common practice, no source.
  */
 export function directLines(site: CostSite, inputs: CostInputs): Direct {

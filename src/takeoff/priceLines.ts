@@ -52,7 +52,7 @@ export function priceLines(book: RateBook, direct: readonly Line[], days: Line |
 
 /** Goods that go into the job or are used up by it: what a tax on materials is on. */
 function isMaterial(code: string): boolean {
-  return code.startsWith(GOODS) || code === 'money.mockUp' || code === 'money.masking';
+  return code.startsWith(GOODS) || code === 'money.mockUp';
 }
 
 function overheadLine(book: RateBook, direct: Line, contingency: Line, days: Line | null): Line {

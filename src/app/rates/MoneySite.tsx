@@ -7,7 +7,7 @@ import { moneyPage } from '../../words/moneyWords.ts';
 
 const powers = (['site', 'generator'] as const).map((value) => ({ value, words: moneyPage.powers[value] }));
 
-/** Power of our own, and material of tests, mock-up and masking. */
+/** Power of our own, and material of tests and mock-up. */
 export function MoneySite({ edits }: { readonly edits: PricingEdits }): ReactElement {
   const { pricing, setPricing } = edits;
   return (
@@ -29,7 +29,6 @@ export function MoneySite({ edits }: { readonly edits: PricingEdits }): ReactEle
       <PriceOf code="test/rh" edits={edits} />
       <PriceOf code="test/pull" edits={edits} />
       <PriceOf code="mockUp" edits={edits} />
-      <PriceOf code="masking" edits={edits} />
     </>
   );
 }

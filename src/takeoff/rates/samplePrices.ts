@@ -41,7 +41,6 @@ export const samplePrices: readonly PriceRow[] = [
   { code: 'test/rh', term: 'RH probe, sleeve and reading', unit: 'per probe', amount: 4500 },
   { code: 'test/pull', term: 'Pull-off dolly and glue', unit: 'per test', amount: 1500 },
   { code: 'mockUp', term: 'Mock-up, material', unit: 'per m2', amount: 1500 },
-  { code: 'masking', term: 'Masking of walls and openings', unit: 'per m', amount: 150 },
   { code: 'overheadDay', term: 'Overhead by the day', unit: 'per crew-day', amount: 12000 },
   { code: 'leastCharge', term: 'Least charge for a job', unit: 'before tax', amount: 0 },
 ];

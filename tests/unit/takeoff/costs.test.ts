@@ -113,10 +113,16 @@ describe('what is done beside the floor', () => {
   const lines = priced(withCells(room, zone));
   const count = (code: string): number => lines.find((line) => line.code === code)?.quantity.likely ?? Number.NaN;
 
-  test('material of tests, mock-up and masking by what is counted', () => {
+  test('material of tests and mock-up by what is counted; masking once, by the roll of film', () => {
     expect(likely(lines, 'money.tests')).toBe(count('tests.rh') * 4_500 + count('tests.pull') * 1_500);
     expect(likely(lines, 'money.mockUp')).toBe(4 * 1_500);
-    expect(likely(lines, 'money.masking')).toBe(Math.round(count('masked') * 150));
+    expect(likely(lines, 'money.goods.maskFilm')).toBe(count('order.maskFilm') * 1_200);
+    expect(
+      lines.filter(
+        ({ code, working }) =>
+          code.startsWith('money.') && working.terms.some(({ from }) => from?.startsWith('masked|')),
+      ),
+    ).toEqual([]);
   });
 });
 
