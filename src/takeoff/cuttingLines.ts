@@ -1,6 +1,6 @@
 import { jointsIn } from './crackLines.ts';
 import { isSawnOut } from './crackClass.ts';
-import { divide, sumOf, term } from './formula.ts';
+import { add, divide, multiply, sumOf, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
 import type { Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
@@ -92,6 +92,8 @@ export function cupsAlongLines(site: Site, zone: ZoneWork, hours: readonly Line[
     const metres = line.working.terms.reduce((sum, { unit, value }) => sum + (unit === 'm' ? value.likely : 0), 0);
     return measured(METRES_OF[line.code] ?? line.code, metres, 'm', line.key);
   });
+  // Steel is ground as often as the edge is.
+  const times = own.map(({ working }) => working.terms.find(({ name }) => name === 'edge passes'));
   const line = makeLine({
     code: 'cupWear',
     of: 'lines',
@@ -99,8 +101,15 @@ export function cupsAlongLines(site: Site, zone: ZoneWork, hours: readonly Line[
     trade: 'material',
     zone: zone.prep.zone,
     records: zone.prep.record ? [zone.prep.record.id] : [],
-    formula: divide(sumOf(terms.map(({ name }) => name)), term('life')),
-    terms: [...terms, rateTerm('life', site.book.rate('consumables/cup_edge'))],
+    formula: divide(
+      add(...terms.map(({ name }, i) => (times[i] ? multiply(term(name), term(times[i].name)) : term(name)))),
+      term('life'),
+    ),
+    terms: [
+      ...terms,
+      ...times.filter((each) => each !== undefined),
+      rateTerm('life', site.book.rate('consumables/cup_edge')),
+    ],
   });
   const edge = zone.prep.passes.findLast((pass) => methodOf(pass.edgeMethod ?? '')?.group === 'handGrind');
   return [{ line, kind: kindOf('hand_grinder', edge?.edgeAbrasive ?? null), machine: null }];

@@ -1,6 +1,7 @@
 import { findingsIn } from './findingLines.ts';
 import { add, divide, fixed, multiply, number, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
+import { isInThePasses } from './inThePasses.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import { cutOutSpots, depthTerm } from './mortarLines.ts';
@@ -12,7 +13,6 @@ import { removalCode } from './rates/removals.ts';
 import { coverTerms, removedCovers } from './removedCovers.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { allowanceTerm, chosen, lineTerm, measured, rateTerm } from './terms.ts';
-import { isInThePasses } from './toolAreas.ts';
 import { wasteWay, type WasteWay } from './wasteWays.ts';
 
 /** Concrete, kg/m3: 150 lb/ft3 rounded (DENSITY, read second-hand). */

@@ -3,36 +3,15 @@ import { findingsIn } from './findingLines.ts';
 import { add, divide, largest, multiply, number, sumOf, term } from './formula.ts';
 import { grouped } from './grouped.ts';
 import { isCutOut } from './holds.ts';
+import { isInThePasses } from './inThePasses.ts';
 import type { Formula, Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import { findingRowOf } from './rates/findings.ts';
-import type { MethodGroup } from './rates/methodRow.ts';
 import { methodOf } from './rates/methods.ts';
 import { lengthTerms, named } from './runHours.ts';
 import type { Site, ZoneWork } from './site.ts';
-import { allowanceTerm, measured, rateTerm } from './terms.ts';
-
-/** What grinds, blasts or planes: a pass of these takes off what would be ground off. */
-const ABRADES: readonly MethodGroup[] = [
-  'grind',
-  'bush',
-  'shot',
-  'scarify',
-  'scabble',
-  'handGrind',
-  'handImpact',
-  'waterJet',
-  'openBlast',
-];
-
-/**
- * Ground off in the zone's own passes: there the finding's factor speaks, and no hours stand beside it. The same where
- * a pass of the zone is itself of the kind that takes the finding away.
- */
-function isInThePasses(group: MethodGroup, zone: ZoneWork): boolean {
-  const groups = zone.prep.passes.map((pass) => methodOf(pass.method)?.group);
-  return groups.some((each) => each === group || (group === 'grind' && each !== undefined && ABRADES.includes(each)));
-}
+import { slowingFactor } from './slowFindings.ts';
+import { allowanceTerm, factorTerm, measured, rateTerm } from './terms.ts';
 
 /**
  * Hours on findings of a zone by kind, h: area / rate of the method that takes them away, and at least so many minutes a
@@ -47,10 +26,12 @@ function removalHours(site: Site, zone: ZoneWork): Line[] {
   return [...groups].flatMap(([kind, findings]): Line[] => {
     const method = findingRowOf(kind)?.method ?? null;
     const row = method === null ? null : methodOf(method);
-    if (!row || isInThePasses(row.group, zone) || (site.noCutting && isCutOut(kind))) return [];
+    if (!row || isInThePasses(zone, row) || (site.noCutting && isCutOut(kind))) return [];
     const least = site.book.rate(isCutOut(kind) ? 'labour/spall_patch' : 'labour/finding_least');
     const spots = named(findings.map(({ finding, areaM2 }) => ({ id: finding.id, tag: finding.tag, value: areaM2 })));
     const shares = findings.map(({ finding, areaM2 }) => Math.min(1, areaM2 / (ringArea(finding.ring) / 1e6)));
+    // The rate of a grinder is that of bare concrete: what it grinds through slows it here as it would in a pass.
+    const factors = findings.map(({ finding }) => (row.group === 'grind' ? slowingFactor(finding) : null));
     return [
       makeLine({
         code: `hours.finding.${kind}`,
@@ -58,10 +39,16 @@ function removalHours(site: Site, zone: ZoneWork): Line[] {
         unit: 'h',
         zone: zone.prep.zone,
         records: spots.map(({ id }) => id),
-        formula: add(...spots.map(({ name }) => spotHours(name, isCutOut(kind)))),
+        formula: add(
+          ...spots.map(({ name }, i) => spotHours(name, takenIn(name, isCutOut(kind), Boolean(factors[i])))),
+        ),
         terms: [
           ...lengthTerms(spots, 'm2'),
           ...spots.map(({ id, name }, i) => measured(shareName(name), shares[i] ?? 1, 'number', id)),
+          ...spots.flatMap(({ name }, i) => {
+            const factor = factors[i];
+            return factor ? [factorTerm(slowedName(name), site.book.rate(factor))] : [];
+          }),
           rateTerm('rate', site.book.rate(`methods/${row.id}`)),
           ...(isCutOut(kind) ? [rateTerm('rate of filling', site.book.rate('labour/mortar_fill'))] : []),
           allowanceTerm('least minutes', least),
@@ -73,14 +60,18 @@ function removalHours(site: Site, zone: ZoneWork): Line[] {
 
 const shareName = (spot: string): string => `${spot}, part of it in the zone`;
 
-/**
- * A spot takes its area at the rate, with the mortar in it if it is cut out, and at least its least time; of that the
- * part of it that lies in the zone.
- */
-function spotHours(name: string, filled: boolean): Formula {
-  const least = divide(multiply(term('least minutes'), term(shareName(name))), number(60));
-  const taken = divide(term(name), term('rate'));
-  return largest(filled ? add(taken, divide(term(name), term('rate of filling'))) : taken, least);
+const slowedName = (spot: string): string => `${spot} slows the grinder`;
+
+/** Hours on one spot by its area, with the mortar in it if it is cut out, h. */
+function takenIn(name: string, filled: boolean, slowed: boolean): Formula {
+  const rate = slowed ? multiply(term('rate'), term(slowedName(name))) : term('rate');
+  const taken = divide(term(name), rate);
+  return filled ? add(taken, divide(term(name), term('rate of filling'))) : taken;
+}
+
+/** A spot takes at least its least time; of that the part of it that lies in the zone. */
+function spotHours(name: string, taken: Formula): Formula {
+  return largest(taken, divide(multiply(term('least minutes'), term(shareName(name))), number(60)));
 }
 
 /** Pitting that has a depth is filled with mortar; without one it is accepted, or somebody measures it. */

@@ -1,6 +1,8 @@
+import type { Finding } from '../model/records/finding.ts';
 import { findingsIn } from './findingLines.ts';
 import { divide, multiply, number, subtract, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
+import { isInThePasses } from './inThePasses.ts';
 import type { Formula, Term } from './line.ts';
 import { findingRowOf } from './rates/findings.ts';
 import { methodOf } from './rates/methods.ts';
@@ -28,7 +30,7 @@ export interface SlowFinding {
  */
 export function slowFindings(site: Site, zone: ZoneWork): SlowFinding[] {
   const found = findingsIn(site, zone).flatMap(({ finding, areaM2 }) => {
-    const factor = factorOf(finding.kind, finding.thicknessMm ?? null);
+    const factor = isGoneBefore(zone, finding.kind) ? null : slowingFactor(finding);
     return factor ? [{ id: finding.id, tag: finding.tag, factor, areaM2 }] : [];
   });
   const names = uniqueNames(found.map(({ tag }) => tag));
@@ -65,6 +67,7 @@ export interface SlowArea {
   readonly extra: Formula;
 }
 
+/** The area of one finding in m2 as terms and formula, with its factor. */
 export function slowArea(site: Site, { tag, id, factor }: SlowFinding, areaM2: number): SlowArea {
   const [areaName, factorName] = [`${tag} area`, `${tag} slows the pass`];
   const row = site.book.rate(factor);
@@ -97,15 +100,20 @@ export function laidInto(
   });
 }
 
-/** A finding whose own removal takes concrete off as well is gone by then: it slows nothing after it. */
-function factorOf(kind: string, thicknessMm: number | null): string | null {
+/** Code of the factor by which a finding slows what grinds it off; null where it slows nothing. */
+export function slowingFactor({ kind, thicknessMm }: Pick<Finding, 'kind' | 'thicknessMm'>): string | null {
   const row = findingRowOf(kind);
-  if (!row?.factor || isGoneBefore(row.method)) return null;
-  const thin = kind === 'paint' && thicknessMm !== null && thicknessMm < THIN_COAT_MM;
+  if (!row?.factor) return null;
+  const thin = kind === 'paint' && thicknessMm !== undefined && thicknessMm < THIN_COAT_MM;
   return `factors/${thin ? 'finding/sealer' : row.factor}`;
 }
 
-function isGoneBefore(method: string | null): boolean {
-  const row = method === null ? null : methodOf(method);
-  return row !== null && row.group !== 'grind' && row.removalMm[0] > 0;
+/**
+ * A finding whose own removal takes concrete off as well is gone by then: it slows nothing after it. What is ground off
+ * is so only where no pass of the zone does it.
+ */
+function isGoneBefore(zone: ZoneWork, kind: string): boolean {
+  const row = methodOf(findingRowOf(kind)?.method ?? '');
+  if (row === null || row.removalMm[0] <= 0) return false;
+  return row.group !== 'grind' || !isInThePasses(zone, row);
 }

@@ -3,6 +3,7 @@ import { findingsIn } from './findingLines.ts';
 import { add, multiply, sumOf, term } from './formula.ts';
 import { grouped, uniqueNames } from './grouped.ts';
 import { isCutOut } from './holds.ts';
+import { isInThePasses } from './inThePasses.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { edgeTimesOver, OF_BOOK, type PlannedPass, type ZonePrep } from './prep.ts';
 import { findingRowOf } from './rates/findings.ts';
@@ -158,11 +159,6 @@ function upstands(site: Site, { prep }: ZoneWork): ToolArea[] {
 /** The machine of the fleet that does a method, or the one of the book that stands in. */
 function machineFor({ doc }: Site, { id }: MethodRow): string {
   return recordsOf(doc, 'machine').find(({ method }) => method === id)?.id ?? `${OF_BOOK}${id}`;
-}
-
-/** Taken away by the zone's own passes: what is ground off, and what has a pass of its kind. */
-export function isInThePasses({ prep }: ZoneWork, row: MethodRow): boolean {
-  return row.group === 'grind' || prep.passes.some((pass) => methodOf(pass.method)?.group === row.group);
 }
 
 function findingAreas(site: Site, zone: ZoneWork): ToolArea[] {

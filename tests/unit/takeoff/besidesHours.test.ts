@@ -55,6 +55,13 @@ function joint(fields: Partial<RecordOf<'joint'>>, id: `joint:${string}` = 'join
   });
 }
 
+/** Cup wheels along a steel angle of 12 m that is ground as often as the edge, twice. */
+function cupsOnSteel(): number {
+  const steel = joint({ steelAngle: true });
+  const { lines } = takeoff(room({ recipe: 'recipe:a' }, recipeCells('a', { edgeTimes: 2 }), steel), FLOOR);
+  return lines.find(({ key }) => key === 'cupWear|rest|lines')?.quantity.likely ?? 0;
+}
+
 describe('before and after the floor', () => {
   test('goods: what is drawn as cleared before and what is typed, 1.5 min each m2, only if we move them', () => {
     const crate = obstructionCells('obstruction:a', 'equipment', [4_000, 3_000], 2_000, { under: 'clearedBefore' });
@@ -183,6 +190,7 @@ describe('joints round shot blasting', () => {
 
   test('steel angle: 12 m at 10 m/h', () => {
     expect(of(room({}, joint({ steelAngle: true })), 'hours.steelAngle')).toBeCloseTo(1.2, 9);
+    expect(cupsOnSteel()).toBeCloseTo((12 * 2) / 700, 9);
   });
 });
 
@@ -294,7 +302,10 @@ describe('findings', () => {
   test('paint in a zone that is only etched is ground off apart; pitting with a depth is filled at 8 m2/h', () => {
     const etch = recipeCells('etch', { method: 'acid_etch', times: 1 });
     const doc = room({ recipe: 'recipe:etch' }, etch, coat('finding:F1', 'paint'));
-    expect(of(doc, 'hours.finding.paint')).toBeCloseTo(4 / 25, 9);
+    expect(of(doc, 'hours.finding.paint')).toBeCloseTo(4 / (25 * 0.5), 9);
+    // It slows the grinder, once: it is gone before the etch, and what grinds it wears.
+    expect(of(doc, 'hours.machine')).toBeCloseTo(of(room({ recipe: 'recipe:etch' }, etch), 'hours.machine'), 9);
+    expect(of(doc, 'diamondWear')).toBeGreaterThan(0);
     const pits = findingCells('finding:F1', 'pitting', rectangle(2_000, 2_000, [4_000, 3_000]), { depthMm: 3 });
     expect(of(room({}, pits), 'hours.pitFill')).toBeCloseTo(4 / 8, 9);
     expect(of(withCells(room({}, pits), set('finding:F1', 'depthMm', undefined)), 'hours.pitFill')).toBe(0);
