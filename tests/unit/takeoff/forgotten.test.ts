@@ -65,7 +65,8 @@ describe('what estimators forget is in the takeoff', () => {
   test.each(Object.entries(FORGOTTEN))('%s', (_item, { job, line, term }) => {
     const lines: readonly Line[] = takeoff(job(), FLOOR).lines.filter(({ code }) => code === line);
     expect(lines.some(({ quantity }) => quantity.likely > 0)).toBe(true);
-    if (term) expect(lines.flatMap(({ working }) => working.terms).some(({ name }) => term.test(name))).toBe(true);
+    const names = lines.flatMap(({ working }) => working.terms.map(({ name }) => name));
+    expect(names.some((name) => (term ?? /./).test(name))).toBe(true);
   });
 
   test('two circuits: the drop of voltage along cords is looked up by wire', () => {

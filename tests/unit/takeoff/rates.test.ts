@@ -59,8 +59,17 @@ describe('the rate book', () => {
 
   test('tables of methods, systems, abrasives and findings name listed sources', () => {
     const rows = [
-      ...[...systems, ...abrasives, ...findingRows, ...machineBodies, ...surveyReadings],
-      ...[...limits, ...testCounts, ...conductors, ...noiseHours, ...respirators, SILICA_FROM],
+      ...systems,
+      ...abrasives,
+      ...findingRows,
+      ...machineBodies,
+      ...surveyReadings,
+      ...limits,
+      ...testCounts,
+      ...conductors,
+      ...noiseHours,
+      ...respirators,
+      SILICA_FROM,
       ...methods.map((row) => row.cspFrom),
       ...profiles.flatMap((row) => [row.madeByFrom, row.depthFrom]),
       ...shotSizes.flatMap((row) => [row.sizeFrom, row.cspFrom]),
