@@ -1,9 +1,14 @@
+import type { RecordId } from '../model/cell.ts';
 import { recordsOf, recordOf, type Doc } from '../model/doc.ts';
 import { assumptionFacts } from '../takeoff/assumptionFacts.ts';
 import { frozenEstimate, type FrozenEstimate } from '../takeoff/frozenEstimate.ts';
 import { jobPrice, type JobPrice } from '../takeoff/jobPrice.ts';
+import type { ZoneId } from '../takeoff/prep.ts';
+import { requiredCsp } from '../takeoff/profile.ts';
+import { restOf } from '../takeoff/restOf.ts';
 import { zoneLabel } from '../takeoff/tagOf.ts';
 import { usualAssumptions, usualExclusions } from '../words/assumptionWords.ts';
+import { estimateText } from '../words/estimateWords.ts';
 import { REST } from './takeoffRows.ts';
 
 export interface EstimateNow {
@@ -21,11 +26,19 @@ export function estimateNow(doc: Doc): EstimateNow {
     assumptions,
     exclusions,
     zoneName(floor, zone) {
-      const name = zone === null ? REST : (zoneLabel(doc, floor, zone) ?? REST);
+      const label = zone === null ? REST : (zoneLabel(doc, floor, zone) ?? REST);
+      const name = [label, ...profileOf(doc, floor, zone)].join(', ');
       return several ? `${recordOf(doc, 'floor', floor)?.name ?? ''}, ${name}` : name;
     },
   });
   return { job, frozen };
+}
+
+/** The profile that a zone is brought to: what the customer is told we do there. Empty where none is asked for. */
+function profileOf(doc: Doc, floor: RecordId, zone: ZoneId | null): string[] {
+  const record = zone === null || zone === 'rest' ? restOf(doc, floor) : recordOf(doc, 'zone', zone);
+  const csp = requiredCsp(record);
+  return csp === null ? [] : [estimateText.profile(csp.min, csp.max)];
 }
 
 export interface Sentences {

@@ -6,7 +6,7 @@ import { cautionWords } from '../words/takeoffWords.ts';
 import { amountOf, buildUpRows, centsOf, extraRows, noticeSentences, toTheCent, totalRows } from './estimateRows.ts';
 import { SHEETS, type Sheet } from './paper.ts';
 import { flow } from './paperFlow.ts';
-import { gapRow, textRows, titleRow, type Row } from './paperRows.ts';
+import { gapRow, keptWhole, textRows, titleRow, type Row } from './paperRows.ts';
 import { box, letters, mm, rule } from './svg.ts';
 import type { ZoneMapPage } from './zoneMapInput.ts';
 
@@ -15,7 +15,11 @@ export type EstimateFor = 'customer' | 'house';
 const MARGIN = 18;
 const FOOT = 8;
 const CELL = 3.2;
-const ROW = 6;
+const ROW = 5.6;
+/** Before a heading of the sheet. */
+const GAP = 3.5;
+/** The last sentences and the caution stay together: it never stands alone on a sheet. */
+const END_MM = 60;
 /** Columns of amounts, from the right. */
 const AMOUNT_MM = 28;
 
@@ -53,7 +57,7 @@ function headRows(estimate: Estimate, width: number): Row[] {
     titleRow(estimateText.title(estimate.number), 7),
     ...said.flatMap(([lead, text]) => (text ? textRows(text, width, { lead, size: 3.4 }) : [])),
     ...(job?.invented ? textRows(estimateText.invented, width, { size: 3.4 }) : []),
-    gapRow(5),
+    gapRow(GAP),
   ];
 }
 
@@ -63,6 +67,10 @@ function customerRows(estimate: Estimate, width: number): Row[] {
   const low = toTheCent(estimate.lowMinor ?? estimate.totalMinor, currency);
   const high = toTheCent(estimate.highMinor ?? estimate.totalMinor, currency);
   const extras = extraRows(estimate);
+  const said = [
+    ...sentences(estimateText.assumptions, estimate.assumptions ?? [], width),
+    ...sentences(estimateText.exclusions, estimate.exclusions ?? [], width),
+  ];
   return [
     amountsRow(estimateText.zone, [estimateText.area, currency], width, { strong: true }),
     ...(estimate.parts ?? []).map(({ name, areaM2, amountMinor }) =>
@@ -76,7 +84,7 @@ function customerRows(estimate: Estimate, width: number): Row[] {
     ...noticeRows(estimate, width),
     ...(extras.length > 0
       ? [
-          gapRow(5),
+          gapRow(GAP),
           titleRow(estimateText.extras),
           ...textRows(estimateText.extrasSay, width, { size: 3 }),
           ...extras.map((row) =>
@@ -84,10 +92,8 @@ function customerRows(estimate: Estimate, width: number): Row[] {
           ),
         ]
       : []),
-    ...sentences(estimateText.assumptions, estimate.assumptions ?? [], width),
-    ...sentences(estimateText.exclusions, estimate.exclusions ?? [], width),
-    gapRow(5),
-    ...textRows(cautionWords.localLaw, width, { size: 3 }),
+    ...said.slice(0, -2),
+    ...keptWhole([...said.slice(-2), gapRow(GAP), ...textRows(cautionWords.localLaw, width, { size: 3 })], END_MM),
   ];
 }
 
@@ -119,7 +125,7 @@ function noticeRows(estimate: Estimate, width: number): Row[] {
 function sentences(title: string, list: readonly string[], width: number): Row[] {
   if (list.length === 0) return [];
   return [
-    gapRow(5),
+    gapRow(GAP),
     titleRow(title),
     ...list.flatMap((text, i) => textRows(text, width, { mark: String(i + 1), size: 3 })),
   ];
@@ -143,6 +149,6 @@ function amountsRow(title: string, amounts: readonly string[], width: number, lo
           return letters(amount, { x: right, y: y + CELL * 1.25, size, weight, anchor: 'end' });
         })
         .join('') +
-      rule(x, y + heightMm - 0.6, x + width, y + heightMm - 0.6, look.strong ? 0.35 : 0.12),
+      rule(x, y + heightMm - 0.4, x + width, y + heightMm - 0.4, look.strong ? 0.35 : 0.12),
   };
 }

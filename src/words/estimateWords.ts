@@ -22,6 +22,7 @@ export const estimateText = {
   sheets: 'What it shows',
   zone: 'Zone',
   area: 'Net floor',
+  profile: (min: number, max: number): string => (min === max ? `CSP ${min}` : `CSP ${min} to ${max}`),
   amount: 'Amount',
   item: 'Item',
   unit: 'Unit',

@@ -267,7 +267,7 @@ export const sillWords = {
   joints: (count: number): string => (count === 0 ? 'Joints' : `Joints, ${count}`),
   page: 'Page, on areas',
   noPage: 'No plan page',
-  hours: 'Hours',
+  hours: 'Crew hours',
   price: 'Price range',
   notAnOffer: 'Price, not an offer',
   floorPrice: 'Price of this floor',

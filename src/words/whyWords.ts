@@ -100,6 +100,7 @@ export const moneyText = {
 export const priceText = {
   title: 'Price range',
   likely: (price: string): string => `likely ${price}`,
+  crew: (range: string): string => `crew ${range}`,
   why: 'Why',
   none: 'No price yet',
   noneHeld: 'A hold stands: there is no price before its result is recorded.',

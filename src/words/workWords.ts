@@ -65,7 +65,7 @@ export const driverWords = {
   hoursNote: 'Hours of the work itself in all zones, before people work side by side. The frame runs from low to high.',
   moves: 'What moves the price most',
   movesNote: (price: string): string =>
-    `From the likely ${price}: each number alone at its low (open bar) and at its high (solid bar), all others likely. They do not add up.`,
+    `From the likely ${price}: each number alone where it makes it cheapest (open bar) and dearest (solid bar), all others likely. They do not add up.`,
   part: 'Part',
   kind: 'Kind of cost',
   work: 'Work',

@@ -165,7 +165,7 @@ test('from a scanned plan to a takeoff, a zone map and a file', async () => {
   // The takeoff: a number says why.
   await page.getByRole('tab', { name: 'Takeoff' }).click();
   await page.getByText('Not an offer', { exact: true }).waitFor();
-  expect(await sillFigure(page, 'Hours')).toBeGreaterThan(0);
+  expect(await sillFigure(page, 'Crew hours')).toBeGreaterThan(0);
 
   // The zone map, at a stated scale, without a price.
   await page.getByRole('tab', { name: 'Crew' }).click();

@@ -35,7 +35,9 @@ export function PriceRange({ takeoff }: { readonly takeoff: Takeoff }): ReactEle
             <b>{priceText.likely(money(price.quantity.likely))}</b>
             {hours && (
               <span>
-                {takeoffText.from(showHours(hours.quantity.low).figure, `${showHours(hours.quantity.high).figure} h`)}
+                {priceText.crew(
+                  takeoffText.from(showHours(hours.quantity.low).figure, `${showHours(hours.quantity.high).figure} h`),
+                )}
               </span>
             )}
           </p>

@@ -5,9 +5,11 @@ import { useNames } from './useNames.ts';
 import { useSeveralFloors } from './useSeveralFloors.ts';
 import { WorkLine } from './WorkLine.tsx';
 import { useDoc } from '../plan.ts';
+import type { Line, Range } from '../../takeoff/line.ts';
 import type { TableCell } from '../../takeoff/lineTable.ts';
 import type { Takeoff } from '../../takeoff/port.ts';
 import { rateBook } from '../../takeoff/rates/rateBook.ts';
+import { workList } from '../../takeoff/workList.ts';
 import { questionsText } from '../../words/stageWords.ts';
 import { takeoffText } from '../../words/whyWords.ts';
 import { workText } from '../../words/workWords.ts';
@@ -19,7 +21,8 @@ export function WorkFoot({ takeoff, narrow }: { readonly takeoff: Takeoff; reado
   const severalFloors = useSeveralFloors();
   const marginPct = useDoc((doc) => rateBook(doc).pricing.marginPct);
   const line = (code: string) => takeoff.lines.find((each) => each.code === code) ?? null;
-  const [net, paid, price] = [line('netFloorAll'), line('hours.person'), line('money.price')];
+  const [paid, price] = [line('hours.person'), line('money.price')];
+  const worked = workedFloor(takeoff);
   const cell = (of: NonNullable<typeof paid>): TableCell => ({ quantity: of.quantity, held: null, lines: [of] });
   return (
     <tfoot>
@@ -27,8 +30,8 @@ export function WorkFoot({ takeoff, narrow }: { readonly takeoff: Takeoff; reado
         <WorkLine
           name={names.work(paid)}
           kind="foot"
-          quantity={net && { quantity: net.quantity, unit: net.unit }}
-          quantityLines={net ? [net] : []}
+          quantity={worked && { quantity: worked.quantity, unit: 'm2' }}
+          quantityLines={worked?.lines ?? []}
           hours={cell(paid)}
           narrow={narrow}
         />
@@ -60,4 +63,16 @@ export function WorkFoot({ takeoff, narrow }: { readonly takeoff: Takeoff; reado
       )}
     </tfoot>
   );
+}
+
+/** Floor that the hours are for: held zones have none, so their floor is not in it either. */
+function workedFloor(takeoff: Takeoff): { readonly quantity: Range; readonly lines: readonly Line[] } | null {
+  const whole = takeoff.lines.filter(({ code }) => code === 'netFloorAll');
+  const zones = workList(takeoff, 'zone').filter(({ kind }) => kind === 'zone');
+  const lines = zones.some(({ hours }) => hours === null)
+    ? zones.flatMap(({ hours, netFloor }) => (hours === null ? [] : (netFloor?.lines ?? [])))
+    : whole;
+  if (lines.length === 0) return null;
+  const of = (which: keyof Range): number => lines.reduce((sum, { quantity }) => sum + quantity[which], 0);
+  return { quantity: { low: of('low'), likely: of('likely'), high: of('high') }, lines };
 }

@@ -39,7 +39,7 @@ export function drawBars(drawn: BarsDrawn): Element {
     ...acrossOf(drawn),
     height: drawn.heightPx,
     y: { domain: drawn.bars.map(({ key }) => key), axis: null, padding: 0 },
-    marks: [gridX({ ticks: tickCount(drawn), stroke: 'var(--rule)', strokeOpacity: 1 }), ...marksOf(drawn)],
+    marks: [gridX({ ticks: ticksOf(drawn), stroke: 'var(--rule)', strokeOpacity: 1 }), ...marksOf(drawn)],
   });
 }
 
@@ -49,7 +49,7 @@ export function drawScale(drawn: BarsDrawn): Element {
     ...acrossOf(drawn),
     height: SCALE_PX,
     marginTop: SCALE_PX,
-    marks: [axisX({ anchor: 'top', ticks: tickCount(drawn), tickSize: 0, tickFormat: drawn.tick, label: null })],
+    marks: [axisX({ anchor: 'top', ticks: ticksOf(drawn), tickSize: 0, tickFormat: drawn.tick, label: null })],
   });
 }
 
@@ -87,6 +87,8 @@ function acrossOf({ bars, from, likely, widthPx }: BarsDrawn) {
   };
 }
 
-function tickCount({ widthPx }: BarsDrawn): number {
-  return Math.max(2, Math.floor(widthPx / TICK_PX));
+/** How many ticks, or which: where there is room for one amount only, it is the one that the bars begin at. */
+function ticksOf({ widthPx, from, likely }: BarsDrawn): number | number[] {
+  const room = Math.floor(widthPx / TICK_PX);
+  return from === 'likely' && room < 2 ? [likely] : Math.max(2, room);
 }

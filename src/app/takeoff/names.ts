@@ -36,9 +36,10 @@ export function namesIn(doc: Doc, floor: RecordId | null, units: Units): Names {
   const thing = (part: string): string => thingName(doc, part, units);
 
   return {
-    line: (line) => [lineName(doc, line, units), ...(line.zone === null ? [] : [zonePhrase(line.zone)])].join(', '),
-    work: (line) => lineName(doc, line, units),
-    row: (row) => rowName(doc, row, units),
+    line: (line) =>
+      [unitOnScreen(lineName(doc, line, units)), ...(line.zone === null ? [] : [zonePhrase(line.zone)])].join(', '),
+    work: (line) => unitOnScreen(lineName(doc, line, units)),
+    row: (row) => unitOnScreen(rowName(doc, row, units)),
     zone(zone) {
       if (zone === null) return whyText.whole;
       const record = zoneRecord(zone);

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
-import type { Doc } from '../../../src/model/doc.ts';
+import { recordsOf, type Doc } from '../../../src/model/doc.ts';
 import type { Estimate } from '../../../src/model/records/estimate.ts';
 import { estimateCsv } from '../../../src/exchange/estimateCsv.ts';
 import { estimateNow } from '../../../src/exchange/estimateNow.ts';
@@ -8,7 +8,9 @@ import { buildUpRows, extraRows, toTheCent } from '../../../src/exchange/estimat
 import { estimateSheets } from '../../../src/exchange/estimateSheets.ts';
 import { takeoffCsv } from '../../../src/exchange/csv.ts';
 import { defaultMoneyCells } from '../../../src/takeoff/rates/defaults.ts';
+import { requiredCsp } from '../../../src/takeoff/profile.ts';
 import { takeoff } from '../../../src/takeoff/takeoff.ts';
+import { estimateText } from '../../../src/words/estimateWords.ts';
 import { FLOOR, set, withCells } from '../../support/jobPlans.ts';
 import { kitchen, showroom } from '../../support/wholeJobs.ts';
 
@@ -56,6 +58,21 @@ describe.each([
     const direct = rows.findIndex((row) => row.key.startsWith('money.direct'));
     const costs = rows.slice(0, direct).reduce((sum, row) => sum + row.range.likely, 0);
     expect(costs).toBe(likely('money.direct'));
+  });
+
+  test('the customer reads the profile of each zone: that of the zone record, else that of its system', () => {
+    const asked = recordsOf(doc, 'zone').flatMap((zone) => requiredCsp(zone) ?? []);
+    const profiles = asked.map((csp) => estimateText.profile(csp.min, csp.max));
+    const said = (estimate.parts ?? []).flatMap(({ name }) => /CSP \d+( to \d+)?$/.exec(name)?.[0] ?? []);
+    expect(said.toSorted()).toEqual(profiles.toSorted());
+    expect(said.filter((profile) => !wordsOf(estimate, 'customer').includes(profile))).toEqual([]);
+    expect(said.length).toBeGreaterThan(0);
+  });
+
+  test.each(['A4', 'letter'] as const)('the caution never stands alone on a sheet, %s', (sheet) => {
+    const last = estimateSheets(estimate, sheet, 'customer').at(-1)?.svg ?? '';
+    expect(last).toContain('Local law');
+    expect(last).toContain(estimate.exclusions?.at(-1));
   });
 
   test('the customer reads no cost, no overhead and no margin', () => {
