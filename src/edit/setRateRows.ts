@@ -16,9 +16,9 @@ const KINDS: readonly string[] = ['rate', 'price'];
 /** Several rows of what the job is priced with at once: differences of a newer book, a file, back to the book. */
 export const setRateRows: Command<SetRateRowsArgs> = {
   name: 'setRateRows',
-  refuse(_doc, { rows }) {
+  refuse(doc, { rows }) {
     if (rows.some(({ id }) => !KINDS.includes(typeOf(id)))) return 'wrongKind';
-    return rows.every(({ fields }) => rises(fields)) ? null : 'rateOrder';
+    return rows.every(({ id, fields }) => rises({ ...doc.get(id), ...fields })) ? null : 'rateOrder';
   },
   write: (_doc, { rows }) =>
     rows.flatMap(({ id, fields, clear = [] }) => [
@@ -27,8 +27,8 @@ export const setRateRows: Command<SetRateRowsArgs> = {
     ]),
 };
 
-/** Low, likely and high rise in that order, where all three are written. */
-function rises({ low, likely, high }: { readonly [slot: string]: Json }): boolean {
+/** Low, likely and high rise in that order, those that are written and those that stay. */
+function rises({ low, likely, high }: { readonly [slot: string]: Json | undefined }): boolean {
   if (typeof low !== 'number' || typeof likely !== 'number' || typeof high !== 'number') return true;
   return low <= likely && likely <= high;
 }

@@ -5,7 +5,7 @@ import { applyCells, recordOf, type Doc } from '../../../src/model/doc.ts';
 import { planStore, type PlanStore } from '../../../src/model/store.ts';
 import { book, bookRow } from '../../../src/takeoff/rates/book.ts';
 import { bookDifferences } from '../../../src/takeoff/rates/bookDifferences.ts';
-import { defaultRateCells } from '../../../src/takeoff/rates/defaults.ts';
+import { defaultRateCells, rateRecordId } from '../../../src/takeoff/rates/defaults.ts';
 import { machineRateCode } from '../../../src/takeoff/rates/machineRate.ts';
 import { rateBook } from '../../../src/takeoff/rates/rateBook.ts';
 import {
@@ -122,6 +122,9 @@ describe('a figure of one’s own', () => {
   test('that does not rise is refused and changes nothing', () => {
     const before = doc();
     expect(runCommand(store, callOf(setRateRows, { rows: [own(CORNER, 3, 2, 1)] }))).toEqual({ refused: 'rateOrder' });
+    // One figure alone is held against those that stay: 2, 3, 5 minutes.
+    const lowAlone = { id: rateRecordId(CORNER), fields: { low: 4 } };
+    expect(runCommand(store, callOf(setRateRows, { rows: [lowAlone] }))).toEqual({ refused: 'rateOrder' });
     expect(doc()).toBe(before);
   });
 });
