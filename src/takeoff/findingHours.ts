@@ -1,9 +1,9 @@
 import { ringArea } from '../geometry/ring.ts';
-import { findingsIn } from './findingLines.ts';
+import { findingsByKind, findingsIn, type FindingIn } from './findingLines.ts';
 import { add, divide, largest, multiply, number, sumOf, term } from './formula.ts';
-import { grouped } from './grouped.ts';
 import { isCutOut } from './holds.ts';
 import { isInThePasses } from './inThePasses.ts';
+import { keptOf } from './keptShapes.ts';
 import type { Formula, Line } from './line.ts';
 import { makeLine } from './makeLine.ts';
 import { findingRowOf } from './rates/findings.ts';
@@ -22,33 +22,23 @@ export function findingHours(site: Site, zone: ZoneWork): Line[] {
 }
 
 function removalHours(site: Site, zone: ZoneWork): Line[] {
-  const groups = grouped(findingsIn(site, zone), ({ finding }) => finding.kind);
-  return [...groups].flatMap(([kind, findings]): Line[] => {
+  return [...findingsByKind(site, zone)].flatMap(([kind, findings]): Line[] => {
     const method = findingRowOf(kind)?.method ?? null;
     const row = method === null ? null : methodOf(method);
     if (!row || isInThePasses(zone, row) || (site.noCutting && isCutOut(kind))) return [];
     const least = site.book.rate(isCutOut(kind) ? 'labour/spall_patch' : 'labour/finding_least');
-    const spots = named(findings.map(({ finding, areaM2 }) => ({ id: finding.id, tag: finding.tag, value: areaM2 })));
-    const shares = findings.map(({ finding, areaM2 }) => Math.min(1, areaM2 / (ringArea(finding.ring) / 1e6)));
-    // The rate of a grinder is that of bare concrete: what it grinds through slows it here as it would in a pass.
-    const factors = findings.map(({ finding }) => (row.group === 'grind' ? slowingFactor(finding) : null));
+    const { records, formula, measures, slowed } = removalOf(findings);
     return [
       makeLine({
         code: `hours.finding.${kind}`,
         trade: 'hours',
         unit: 'h',
         zone: zone.prep.zone,
-        records: spots.map(({ id }) => id),
-        formula: add(
-          ...spots.map(({ name }, i) => spotHours(name, takenIn(name, isCutOut(kind), Boolean(factors[i])))),
-        ),
+        records,
+        formula,
         terms: [
-          ...lengthTerms(spots, 'm2'),
-          ...spots.map(({ id, name }, i) => measured(shareName(name), shares[i] ?? 1, 'number', id)),
-          ...spots.flatMap(({ name }, i) => {
-            const factor = factors[i];
-            return factor ? [factorTerm(slowedName(name), site.book.rate(factor))] : [];
-          }),
+          ...measures,
+          ...slowed.map(({ name, factor }) => factorTerm(name, site.book.rate(factor))),
           rateTerm('rate', site.book.rate(`methods/${row.id}`)),
           ...(isCutOut(kind) ? [rateTerm('rate of filling', site.book.rate('labour/mortar_fill'))] : []),
           allowanceTerm('least minutes', least),
@@ -57,6 +47,33 @@ function removalHours(site: Site, zone: ZoneWork): Line[] {
     ];
   });
 }
+
+/**
+ * Findings of one kind with all of their working that no rate speaks in. Kept: a floor has thousands, and an edit changes
+ * one.
+ */
+const removalOf = keptOf((findings: readonly FindingIn[]) => {
+  const kind = findings[0]?.finding.kind ?? '';
+  const grinds = methodOf(findingRowOf(kind)?.method ?? '')?.group === 'grind';
+  const spots = named(findings.map(({ finding, areaM2 }) => ({ id: finding.id, tag: finding.tag, value: areaM2 })));
+  const shares = findings.map(({ finding, areaM2 }) => Math.min(1, areaM2 / drawnM2(finding)));
+  // The rate of a grinder is that of bare concrete: what it grinds through slows it here as it would in a pass.
+  const factors = findings.map(({ finding }) => (grinds ? slowingFactor(finding) : null));
+  return {
+    records: spots.map(({ id }) => id),
+    formula: add(...spots.map(({ name }, i) => spotHours(name, takenIn(name, isCutOut(kind), Boolean(factors[i]))))),
+    measures: [
+      ...lengthTerms(spots, 'm2'),
+      ...spots.map(({ id, name }, i) => measured(shareName(name), shares[i] ?? 1, 'number', id)),
+    ],
+    slowed: spots.flatMap(({ name }, i) => {
+      const factor = factors[i];
+      return factor ? [{ name: slowedName(name), factor }] : [];
+    }),
+  };
+});
+
+const drawnM2 = keptOf(({ ring }: FindingIn['finding']) => ringArea(ring) / 1e6);
 
 const shareName = (spot: string): string => `${spot}, part of it in the zone`;
 

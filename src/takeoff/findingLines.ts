@@ -2,7 +2,7 @@ import { onFloor, type Held } from '../model/doc.ts';
 import { grouped } from './grouped.ts';
 import { isCutOut } from './holds.ts';
 import type { Line } from './line.ts';
-import { keptList } from './keptShapes.ts';
+import { keptList, keptOf } from './keptShapes.ts';
 import { type Lying, lyingIn } from './lyingIn.ts';
 import { sumLine } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
@@ -12,7 +12,14 @@ export function findingsIn({ doc, floor }: Site, { measure }: ZoneWork): readonl
   return asFindings(lyingIn(onFloor(doc, 'finding', floor), measure.findingM2));
 }
 
-interface FindingIn {
+/** Findings of a zone by kind, in the order in which kinds first appear: the same groups as long as none changes. */
+export function findingsByKind(site: Site, zone: ZoneWork): ReadonlyMap<string, readonly FindingIn[]> {
+  return byKind(findingsIn(site, zone));
+}
+
+const byKind = keptOf((found: readonly FindingIn[]) => grouped(found, ({ finding }) => finding.kind));
+
+export interface FindingIn {
   readonly finding: Held<'finding'>;
   readonly areaM2: number;
 }
@@ -25,8 +32,7 @@ const asFindings = keptList(({ record, amount }: Lying<Held<'finding'>>): Findin
 /** Area of findings by kind in each zone. Findings may overlap: each kind counts for itself. */
 export function findingLines(site: Site): Line[] {
   return site.zones.flatMap((zone) => {
-    const groups = grouped(findingsIn(site, zone), ({ finding }) => finding.kind);
-    return [...groups].map(([kind, findings]) =>
+    return [...findingsByKind(site, zone)].map(([kind, findings]) =>
       sumLine(
         {
           code: `finding.${kind}`,

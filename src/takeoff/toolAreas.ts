@@ -1,7 +1,7 @@
 import { recordsOf } from '../model/doc.ts';
-import { findingsIn } from './findingLines.ts';
+import { findingsByKind } from './findingLines.ts';
 import { add, multiply, sumOf, term } from './formula.ts';
-import { grouped, uniqueNames } from './grouped.ts';
+import { uniqueNames } from './grouped.ts';
 import { isCutOut } from './holds.ts';
 import { isInThePasses } from './inThePasses.ts';
 import type { Formula, Line, Term } from './line.ts';
@@ -162,8 +162,7 @@ function machineFor({ doc }: Site, { id }: MethodRow): string {
 }
 
 function findingAreas(site: Site, zone: ZoneWork): ToolArea[] {
-  const groups = grouped(findingsIn(site, zone), ({ finding }) => finding.kind);
-  return [...groups].flatMap(([kind, found]): ToolArea[] => {
+  return [...findingsByKind(site, zone)].flatMap(([kind, found]): ToolArea[] => {
     const row = methodOf(findingRowOf(kind)?.method ?? '');
     if (!row || isInThePasses(zone, row) || (site.noCutting && isCutOut(kind))) return [];
     const names = uniqueNames(found.map(({ finding }) => finding.tag));

@@ -1,6 +1,6 @@
-import { findingsIn } from './findingLines.ts';
+import { findingsByKind } from './findingLines.ts';
 import { multiply, sumOf, term } from './formula.ts';
-import { grouped, uniqueNames } from './grouped.ts';
+import { uniqueNames } from './grouped.ts';
 import type { Formula, Line, Term } from './line.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { chosen, measured } from './terms.ts';
@@ -45,8 +45,7 @@ function passAreas({ prep, measure }: ZoneWork): WetArea[] {
 /** Findings of one kind together: they have one rate. A pass that puts the same on the floor does them on its way. */
 function findingAreas(site: Site, zone: ZoneWork): WetArea[] {
   const inPasses = new Set(zone.prep.passes.flatMap(({ method }) => washOfMethod(method)?.chemical ?? []));
-  const groups = grouped(findingsIn(site, zone), ({ finding }) => finding.kind);
-  return [...groups].flatMap(([kind, found]): WetArea[] => {
+  return [...findingsByKind(site, zone)].flatMap(([kind, found]): WetArea[] => {
     const wash = washOfFinding(kind);
     if (!wash || (wash.chemical !== null && inPasses.has(wash.chemical))) return [];
     const names = uniqueNames(found.map(({ finding }) => finding.tag));
