@@ -24,10 +24,9 @@ interface Extra {
 /**
  * Unit rates to print beside a price, minor units before tax: a metre of crack over the counted, a square metre of one
  * more coating layer, an hour of waiting, one more visit, cleaning again what stood open for over a day, an RH probe, a bag
- * of waste. From the same wage, rates and
- * prices and through the same build-up as the price; none of them is in it. An extra whose prices nobody has set is left
- * out, and so is what cuts or drills while what lies in the slab is not located. Which extras to print: common practice,
- * no source.
+ * of waste. From the same wage, rates and prices and through the same build-up as the price; none of them is in it. An
+ * extra whose prices nobody has set is left out, and so is what cuts or drills while what lies in the slab is not
+ * located. Which extras to print: common practice, no source.
  */
 export function extraLines(site: CostSite, zones: readonly ZoneWork[]): Line[] {
   const cuts = cuttingForbidden(site.doc) ? [] : [crackMetre(site), probe(site)];

@@ -10,6 +10,7 @@ export function frozenLines({ lines }: Pick<Estimate, 'lines'>): FrozenLine[] {
   );
 }
 
+/** Rates and prices of an issued estimate, as they were; what cannot be read is left out. */
 export function frozenRates({ rates }: Pick<Estimate, 'rates'>): FrozenRate[] {
   return (rates as unknown as readonly Partial<FrozenRate>[]).filter(
     (rate): rate is FrozenRate => typeof rate?.code === 'string' && typeof rate.likely === 'number',

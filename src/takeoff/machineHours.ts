@@ -16,8 +16,8 @@ const LEAST = 'least that factors leave';
 
 /**
  * Crew hours of each pass, machine by machine: field x times over / (rate x hardness x room size x obstructions), and
- * more on the area of a finding that slows it; all factors together leave at least a tenth of the rate. A machine that follows does the same passes at the rate of its own method
- * in what is left for it. Rates and factors: docs/sources.md, table methods and factors.
+ * more on the area of a finding that slows it; all factors together leave at least a tenth of the rate. A machine that
+ * follows does the same passes at the rate of its own method in what is left for it. Rates and factors: docs/sources.md, table methods and factors.
  */
 export function machineHours(site: Site, zone: ZoneWork): Line[] {
   const fields = slowedFields(site, zone);

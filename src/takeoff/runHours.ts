@@ -42,6 +42,7 @@ const partsOf = keptOf((runs: readonly Named[]) => ({
   terms: lengthTerms(runs, 'm'),
 }));
 
+/** Each run or spot as a term, in m or m2 as the unit says. */
 export function lengthTerms(runs: readonly Named[], unit: string): Term[] {
   return runs.map(({ id, name, value }) => measured(name, value, unit, id));
 }

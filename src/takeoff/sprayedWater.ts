@@ -31,8 +31,13 @@ export function sprayedWater(site: Site, zone: ZoneWork, hours: readonly Line[])
   const passes = prep.passes.flatMap((pass, i) => {
     const goes = GOES[pass.method];
     if (!goes) return [];
+    // A machine that follows by another method takes no water.
+    const sprays = prep.followers.flatMap(({ id: follower, method }) => (method === pass.method ? [follower] : []));
     const id = pass.record ?? `pass-${i + 1}`;
-    const own = hours.filter(({ code, key }) => code === 'hours.machine' && key.split('|')[2] === id);
+    const own = hours.filter(({ code, key }) => {
+      const [, , of, follower] = key.split('|');
+      return code === 'hours.machine' && of === id && (follower === undefined || sprays.includes(follower));
+    });
     return own.length > 0 ? [{ pass, goes, id, line: waterOf(zone, pass.method, id, own) }] : [];
   });
   const slurry = passes.flatMap(({ pass, goes, id, line }): Line[] => {

@@ -42,6 +42,7 @@ export interface FloorTakeoff {
   readonly toPrice: ToPrice | null;
 }
 
+/** The takeoff of a floor, as `takeoff` makes it, with what its price is made from: several floors are priced as one. */
 export function floorTakeoff(doc: Doc, floor: string, memory?: MeasureMemory): FloorTakeoff {
   const blocked = whyBlocked(doc, floor);
   if (blocked) return { takeoff: emptyTakeoff(doc, floor, blocked), toPrice: null };

@@ -1,9 +1,9 @@
-import { recordOf } from '../model/doc.ts';
 import { KM_PER_MILE } from '../model/units.ts';
 import { priceOrMissing, type CostInputs, type CostSite } from './costInputs.ts';
 import { add, divide, largest, multiply, number, subtract, term } from './formula.ts';
 import type { Formula, Line, Term } from './line.ts';
 import { moneyLine, priceTerm } from './moneyLine.ts';
+import { phaseOf } from './phases.ts';
 import { chosen, exact, lineTerm, measured } from './terms.ts';
 import { wageOf } from './wage.ts';
 import type { ZoneWork } from './site.ts';
@@ -16,7 +16,7 @@ interface Count {
 
 /** Each phase is a visit, and whatever lies in none is one. */
 export function visitCount({ doc }: Pick<CostSite, 'doc'>, zones: readonly ZoneWork[]): number {
-  return new Set(zones.map(({ prep }) => recordOf(doc, 'phase', prep.record?.phase ?? null)?.id ?? null)).size;
+  return new Set(zones.map(({ prep }) => phaseOf(doc, prep.record?.floor ?? '', prep))).size;
 }
 
 /**
@@ -91,6 +91,7 @@ export function distanceFormula(unit: string): Formula {
   return isByMile(unit) ? divide(term('km there and back'), term('km in a mile')) : term('km there and back');
 }
 
+/** Terms of `distanceFormula`: km, and the km in a mile where driving is paid by the mile. */
 export function distanceTerms({ book }: CostSite, unit: string): Term[] {
   const km = chosen('km there and back', book.pricing.travelKm ?? 0, 'km', book.pricingRecord);
   return isByMile(unit) ? [km, exact('km in a mile', KM_PER_MILE, 'km')] : [km];
