@@ -42,13 +42,14 @@ function moved(at: Point, out: Point, by: number): Point {
 
 /**
  * How far a strip goes behind its edge, in mm: rounding would leave a sliver between the two, and a sliver left of a set
- * that shrank to nothing grows to a whole head.
+ * that shrank to nothing grows to a whole head. The ends of the edge stay corners of the strip, for the same reason: its
+ * sides are then, to the last bit, those of the sectors beside it.
  */
 const BEHIND_MM = 1e-3;
 
 function strip({ a, b, out }: Edge, radiusMm: number): Ring {
   const behind = -Math.min(BEHIND_MM, radiusMm);
-  return [moved(a, out, behind), moved(a, out, radiusMm), moved(b, out, radiusMm), moved(b, out, behind)];
+  return [a, moved(a, out, radiusMm), moved(b, out, radiusMm), b, moved(b, out, behind), moved(a, out, behind)];
 }
 
 function sector(before: Edge, after: Edge, radiusMm: number, segments: number): Ring[] {
