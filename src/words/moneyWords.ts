@@ -133,6 +133,7 @@ export const moneyPage = {
   remove: 'Remove',
   unnamed: 'this cost',
   says: {
+    power: (whose: string): string => `power: ${whose.toLowerCase()}`,
     persons: (count: string, hours: string): string => `${count} people, ${hours} h a day`,
     machines: (count: number): string => (count === 1 ? '1 on hire' : `${String(count)} on hire`),
     travel: (hours: string, distance: string): string => `${hours} h, ${distance}`,

@@ -27,7 +27,7 @@ export function sectionSays(section: Section, { book, pricing }: PricingEdits, c
     case 'waste':
       return says.trips(pricing.haulTrips ?? 0);
     case 'site':
-      return moneyPage.powers[pricing.power ?? 'site'];
+      return says.power(moneyPage.powers[pricing.power ?? 'site']);
     case 'business':
       return says.margin(short(pricing.marginPct));
     case 'tax': {
