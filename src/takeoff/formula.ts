@@ -24,6 +24,8 @@ const HAIR = 1e-9;
 export function evaluate(formula: Formula, terms: readonly Term[]): Range {
   if (isPlainSum(formula, terms)) return sumOfTerms(terms);
   const values: Values = new Map(terms.map(({ name, value }) => [name, value]));
+  // What is measured and set has one value: the three cases are one, and a thousand cracks are gone through once.
+  if (terms.every(({ value }) => isFixed(value))) return fixed(inCase(formula, values, 'likely'));
   return {
     low: inCase(formula, values, 'low'),
     likely: inCase(formula, values, 'likely'),
@@ -77,6 +79,10 @@ function inCase(formula: Formula, values: Values, which: Case): number {
     case 'round':
       return Math.round(inCase(formula.of, values, which));
   }
+}
+
+function isFixed({ low, likely, high }: Range): boolean {
+  return low === likely && likely === high;
 }
 
 /** A range whose three values are one: what is measured, counted or set. */

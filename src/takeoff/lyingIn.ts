@@ -34,14 +34,19 @@ export function lyingIn<R extends { readonly id: string }>(
   return lying(amounts, records) as readonly Lying<R>[];
 }
 
-/** Records of a list that are named, in the order of the list. */
+/** Records of a list that are named, in the order of the list: the same list each time. */
 export function namedOf<R extends { readonly id: string }>(
   records: readonly R[],
   ids: readonly string[],
 ): readonly R[] {
+  return namedIn(ids, records) as readonly R[];
+}
+
+/** Kept: edges, spots and hours ask what stands in a zone, each for itself. */
+const namedIn = keptOfTwo((ids: readonly string[], records: readonly { readonly id: string }[]): readonly unknown[] => {
   const places = placesIn(records);
   return ids
     .flatMap((id) => places.get(id) ?? [])
     .toSorted((a, b) => a - b)
     .flatMap((place) => records[place] ?? []);
-}
+});

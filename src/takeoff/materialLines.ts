@@ -4,7 +4,7 @@ import { add, divide, multiply, number, subtract, term } from './formula.ts';
 import { uniqueNames } from './grouped.ts';
 import { keptOf } from './keptShapes.ts';
 import type { Formula, Line, Term } from './line.ts';
-import { makeLine } from './makeLine.ts';
+import { makeLine, type LineParts } from './makeLine.ts';
 import type { Site, ZoneWork } from './site.ts';
 import { allowanceTerm, chosen, factorTerm, lineTerm, measured } from './terms.ts';
 import { WIDE_MM } from './rates/cracks.ts';
@@ -37,11 +37,12 @@ interface Run {
 
 function crackFiller(site: Site, zone: ZoneWork): Line[] {
   if (site.noCutting) return [];
-  const runs = cracksIn(site, zone)
-    .filter(({ crack }) => isChased(crack))
-    .map(chasedRun);
-  return fillerLines(site, zone, 'crackFiller', 'consumables/filler_waste', runs);
+  return fillerLines(site, zone, 'crackFiller', 'consumables/filler_waste', chasedRuns(cracksIn(site, zone)));
 }
+
+const chasedRuns = keptOf((cracks: readonly CrackIn[]): readonly Run[] =>
+  cracks.filter(({ crack }) => isChased(crack)).map(chasedRun),
+);
 
 const chasedRun = keptOf(({ crack, metres }: CrackIn): Run => {
   const below = openBelow(crack);
@@ -62,17 +63,7 @@ function jointFiller(site: Site, zone: ZoneWork): Line[] {
 function fillerLines(site: Site, { prep }: ZoneWork, code: string, waste: string, runs: readonly Run[]): Line[] {
   if (runs.length === 0) return [];
   const base = { trade: 'material', unit: 'L', zone: prep.zone } as const;
-  const filled = (ofCode: string, own: readonly Run[]): Line => {
-    const names = uniqueNames(own.map((run) => run.tag));
-    const parts = own.map((run, i) => (names[i] === run.tag ? partByTag(run) : partOf(run, names[i] ?? run.tag)));
-    return makeLine({
-      ...base,
-      code: ofCode,
-      records: own.map(({ id }) => id),
-      formula: add(...parts.map((part) => part.formula)),
-      terms: parts.flatMap((part) => part.terms),
-    });
-  };
+  const filled = (ofCode: string, own: readonly Run[]): Line => makeLine({ ...base, code: ofCode, ...filledOf(own) });
   const volume = filled(code, runs);
   const wide = runs.filter((run) => run.wide);
   const sanded = wide.length > 0 ? filled('sandedFill', wide) : null;
@@ -101,6 +92,17 @@ function fillerLines(site: Site, { prep }: ZoneWork, code: string, waste: string
   });
   return [volume, sanded, buy, sandMass];
 }
+
+/** Records, volume and terms of all runs of a zone. */
+const filledOf = keptOf((runs: readonly Run[]): Pick<LineParts, 'records' | 'formula' | 'terms'> => {
+  const names = uniqueNames(runs.map((run) => run.tag));
+  const parts = runs.map((run, i) => (names[i] === run.tag ? partByTag(run) : partOf(run, names[i] ?? run.tag)));
+  return {
+    records: runs.map(({ id }) => id),
+    formula: add(...parts.map((part) => part.formula)),
+    terms: parts.flatMap((part) => part.terms),
+  };
+});
 
 /** Kept: a floor has thousands of cracks, and an edit changes one. */
 const partByTag = keptOf((run: Run) => partOf(run, run.tag));

@@ -1,9 +1,10 @@
-import { cracksIn } from './crackLines.ts';
+import { type CrackIn, cracksIn } from './crackLines.ts';
 import { isChased } from './crackClass.ts';
 import { findingHours } from './findingHours.ts';
 import { jointHours } from './jointHours.ts';
+import { keptOf } from './keptShapes.ts';
 import type { Line } from './line.ts';
-import { named, runHours } from './runHours.ts';
+import { named, type Named, runHours } from './runHours.ts';
 import type { Site, ZoneWork } from './site.ts';
 
 /**
@@ -22,8 +23,13 @@ const CRACK_STEPS = [
 ] as const;
 
 function crackHours(site: Site, zone: ZoneWork): Line[] {
-  const chased = cracksIn(site, zone).filter(({ crack }) => isChased(crack));
-  if (chased.length === 0 || site.noCutting) return [];
-  const runs = named(chased.map(({ crack, metres }) => ({ id: crack.id, tag: crack.tag, value: metres })));
+  const runs = chasedRuns(cracksIn(site, zone));
+  if (runs.length === 0 || site.noCutting) return [];
   return CRACK_STEPS.map(({ code, rate }) => runHours(site, zone, code, rate, runs));
 }
+
+/** Kept: the same runs, and so the same terms, as long as no crack of the zone changes. */
+const chasedRuns = keptOf((cracks: readonly CrackIn[]): readonly Named[] => {
+  const chased = cracks.filter(({ crack }) => isChased(crack));
+  return named(chased.map(({ crack, metres }) => ({ id: crack.id, tag: crack.tag, value: metres })));
+});
