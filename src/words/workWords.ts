@@ -13,7 +13,7 @@ export const workText = {
   together: 'Together',
   oneGo: 'All in one go',
   inNoPhase: 'In no phase',
-  crewOn: (visit: string | null): string => (visit === null ? 'The crew on site' : `The crew on site, ${visit}`),
+  crewOn: (visit: string | null): string => (visit === null ? 'Crew hours on site' : `Crew hours on site, ${visit}`),
   zones: (names: readonly string[]): string =>
     names.length === 1 ? `Zone ${names.join('')}` : `Zones ${names.join(', ')}`,
   heldUntil: 'Held: no rate until the result is recorded',

@@ -181,6 +181,16 @@ test('words are found in every table, those to look up too', async () => {
   await expect.element(page.getByText('No rate has these words in its name.')).toBeVisible();
 });
 
+test('a table that is asked for ends the search, and is marked again', async () => {
+  const grind = page.getByRole('button', { name: 'Grind', exact: true });
+  await expect.element(grind).toHaveAttribute('aria-current', 'page');
+  await field('Find a rate').fill('vacuum');
+  await expect.element(grind).not.toHaveAttribute('aria-current');
+  await grind.click();
+  await expect.element(grind).toHaveAttribute('aria-current', 'page');
+  await expect.element(field('Find a rate')).toHaveValue('');
+});
+
 test.each([
   [1440, 900],
   [834, 1112],

@@ -13,7 +13,7 @@ import { applyCells, type Doc } from '../../src/model/doc.ts';
 import { planStore } from '../../src/model/store.ts';
 import { defaultMoneyCells, defaultRateCells } from '../../src/takeoff/rates/defaults.ts';
 import { takeoffInline } from '../../src/takeoff/takeoffInline.ts';
-import { FLOOR } from '../support/jobPlans.ts';
+import { FLOOR, set, withCells } from '../support/jobPlans.ts';
 import { kitchen, warehouse } from '../support/wholeJobs.ts';
 
 let root: Root;
@@ -54,9 +54,22 @@ const rowNames = (): string[] =>
 test('work as a list has a heading for each zone, its crew, and what is paid at the foot', async () => {
   start(warehouse());
   await read('Work');
-  await expect.element(page.getByRole('rowheader', { name: /^The crew on site, Week 2/ })).toBeVisible();
+  await expect.element(page.getByRole('rowheader', { name: /^Crew hours on site, Week 2/ })).toBeVisible();
   await expect.element(page.getByRole('rowheader', { name: 'Person-hours, paid' })).toBeVisible();
   await expect.element(page.getByRole('rowheader', { name: /^Price at a margin of 25 %/ })).toBeVisible();
+});
+
+test('the floor beside the paid hours is that of the zones with hours: a held one is not in it', async () => {
+  start(withCells(warehouse(), set('finding:F1', 'kind', 'mastic_black')));
+  await read('Work');
+  await expect.element(page.getByRole('rowheader', { name: 'Person-hours, paid' })).toBeVisible();
+  const m2Of = (row: string): string | undefined =>
+    [...document.querySelectorAll('tr')]
+      .map((tr) => [...tr.cells].map((cell) => cell.textContent).join(' | '))
+      .find((text) => text.includes(row))
+      ?.match(/[\d,]+\.\d\d(?=\s*m²)/)?.[0];
+  expect(m2Of('West aisles')).toBeDefined();
+  expect(m2Of('Person-hours, paid')).toBe(m2Of('West aisles'));
 });
 
 test('a job without phases is one visit, and is called so', async () => {

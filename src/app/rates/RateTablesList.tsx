@@ -12,6 +12,8 @@ export type Page = RateTable | `lookUp/${LookUp}`;
 
 interface RateTablesListProps {
   readonly page: Page;
+  /** Rows of all tables are shown that hold a word: none of them is the page. */
+  readonly finding: boolean;
   readonly onPage: (page: Page) => void;
   /** How many rates of a table are not the book's. */
   readonly changed: ReadonlyMap<RateTable, number>;
@@ -41,7 +43,7 @@ function groupsOf(changed: ReadonlyMap<RateTable, number>): readonly (readonly [
 }
 
 /** The tables of the book: a list beside the rows, on a phone one field above them. */
-export function RateTablesList({ page, onPage, changed }: RateTablesListProps): ReactElement {
+export function RateTablesList({ page, finding, onPage, changed }: RateTablesListProps): ReactElement {
   const layout = useLayout();
   const groups = groupsOf(changed);
   if (layout === 'phone') {
@@ -66,7 +68,7 @@ export function RateTablesList({ page, onPage, changed }: RateTablesListProps): 
                 <button
                   type="button"
                   className={css.table}
-                  aria-current={value === page ? 'page' : undefined}
+                  aria-current={value === page && !finding ? 'page' : undefined}
                   onClick={() => onPage(value)}
                 >
                   <span>{words}</span>

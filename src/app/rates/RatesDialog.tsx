@@ -45,6 +45,11 @@ export function RatesDialog(): ReactElement {
     const table = tableOf({ code, unit: book.find((row) => row.code === code)?.unit ?? '' });
     counts.set(table, (counts.get(table) ?? 0) + 1);
   }
+  /** What is found stands in the place of a table: a table that is asked for ends the search. */
+  function show(next: Page): void {
+    setFind('');
+    setPage(next);
+  }
   /** What was pressed may be gone by then: the hand finds itself beside the way back. */
   function sayHere(words: string): void {
     setSaid(words);
@@ -88,7 +93,12 @@ export function RatesDialog(): ReactElement {
       }
     >
       <div className={css.book}>
-        <RateTablesList page={page} onPage={(next) => thenDo(() => setPage(next))} changed={counts} />
+        <RateTablesList
+          page={page}
+          finding={wanted !== ''}
+          onPage={(next) => thenDo(() => show(next))}
+          changed={counts}
+        />
         <div className={css.side}>
           <div className={css.head}>
             <TextField label={text.find} value={find} onSet={setFind} onType={setFind} />
