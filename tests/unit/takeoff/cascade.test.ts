@@ -289,3 +289,12 @@ test('a machine that a door keeps out of the zone says which, though the next on
   expect(small).not.toHaveProperty('blockedBy');
   expect(door(1_000)?.[0]).not.toHaveProperty('blockedBy');
 });
+
+test('a grinder that follows a water jet sprays no water: the jet alone takes its litres by the minute', () => {
+  const wet = takeoff(withCells(followed, set('pass:a', 'method', 'water_hp')), FLOOR).lines;
+  const water = wet.find(({ code }) => code === 'sprayedWater');
+  const hours = wet.filter(({ code }) => code === 'hours.machine').map(({ key }) => key);
+  const from = water?.working.terms.flatMap((term) => (term.source === 'line' ? [term.from] : []));
+  expect(hours).toHaveLength(2);
+  expect(from).toEqual(hours.slice(0, 1));
+});

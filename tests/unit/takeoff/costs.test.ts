@@ -88,6 +88,9 @@ describe('travel', () => {
     expect(likely(priced(room), 'money.remobilisation')).toBeNull();
     expect(likely(priced(phased), 'money.mobilisation')).toBe(15_000);
     expect(likely(priced(phased, { returnVisits: 2 }), 'money.remobilisation')).toBe(3 * 15_000);
+    // A phase of another floor is no visit to this one: its hours know none either.
+    const elsewhere = withCells(phased, set('phase:a', 'floor', 'floor:other'));
+    expect(likely(priced(elsewhere), 'money.remobilisation')).toBeNull();
   });
 });
 
