@@ -118,4 +118,9 @@ export const PINNED: readonly { readonly family: FamilyName; readonly seed: numb
     was: 'a column drawn against an all but level edge where the floor runs on had a face or none, as rounding chose',
   },
   { family: 'manySlabs', seed: 88, was: 'rounding chose whether an edge of two slabs is a drop or a stop' },
+  {
+    family: 'manySlabs',
+    seed: 188,
+    was: 'a side of an apron ran along a face up to the corner of the next, and rounding chose whether it lies behind that one',
+  },
 ];

@@ -1,6 +1,6 @@
 import type { Point, Ring } from '../floorShape.ts';
 import type { Face } from '../hardFace.ts';
-import { along, cross, distance, dot, minus, quarterTurn, unit } from '../point.ts';
+import { along, between, cross, distance, dot, minus, quarterTurn, unit } from '../point.ts';
 import { corner, ringContains } from '../ring.ts';
 import { crossing } from '../segment.ts';
 import type { BoundaryFace } from './cluster.ts';
@@ -37,12 +37,16 @@ export function apronsAlong(runEdges: readonly BoundaryFace[], machine: MachineA
   return { rings, outlines: [...rings.map((ring) => ringOutline(ring, APRON, 0)), ...fans] };
 }
 
-/** How far behind a face, in mm, one looks what lies there. */
-const BEHIND_MM = 1;
+/** How far behind a face, and how far from its ends, in mm, one looks what lies there. */
+const LOOK_MM = 1;
 
-/** True when an apron lies right behind a face: floor beyond the open edge sees that face from behind. */
-export function seesApron({ a, b, inward }: Face, { rings }: Aprons): boolean {
-  const [from, to] = [along(a, inward, -BEHIND_MM), along(b, inward, -BEHIND_MM)];
+/**
+ * True when an apron lies right behind a face: floor beyond the open edge sees that face from behind. One that only
+ * touches its end, as where a side of the apron runs along the next face of the same corner, is not behind it.
+ */
+export function seesApron({ a, b, inward, lengthMm }: Face, { rings }: Aprons): boolean {
+  const inset = Math.min(LOOK_MM / lengthMm, 0.5);
+  const [from, to] = [inset, 1 - inset].map((share) => along(between(a, b, share), inward, -LOOK_MM)) as [Point, Point];
   return rings.some(
     (ring) =>
       ringContains(ring, from) ||
