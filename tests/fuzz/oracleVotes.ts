@@ -32,7 +32,7 @@ export interface Jury {
 }
 
 /** Segments a circle; sectors have their true area. With fewer the quick ones are wrong so often that the careful ones take most of the time. */
-const QUICK_SEGMENTS = 256;
+const QUICK_SEGMENTS = 128;
 const CAREFUL_SEGMENTS = 1024;
 const FINEST_SEGMENTS = 4096;
 
