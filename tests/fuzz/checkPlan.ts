@@ -55,13 +55,15 @@ const remembered: Turn = { name: 'memory', fault: (shape, measure, dice) => memo
 /** Which laws are looked at: those whose turn it is by the seed, all, or one by name. */
 export type Which = 'turn' | 'all' | { readonly law: string };
 
-/** What incremental answers are worth shows only in many edits: they have more turns than others. */
-const TURNS = [...sameFloor, ...moreOrLess, remembered, remembered, remembered];
+/** What incremental answers are worth shows only in many edits: they have two turns. */
+const TURNS = [...sameFloor, ...moreOrLess, remembered, remembered];
+/** One plan in so many has the laws of one answer alone. */
+const ROUND = TURNS.length + 1;
 
 /** Each plan has the laws of one answer, and one more in turn. */
 function turnsOf(seed: number, which: Which): Turn[] {
   if (which === 'all') return [...sameFloor, ...moreOrLess, remembered];
-  if (which === 'turn') return TURNS.slice(seed % TURNS.length, (seed % TURNS.length) + 1);
+  if (which === 'turn') return TURNS.slice(seed % ROUND, (seed % ROUND) + 1);
   return TURNS.filter(({ name }) => name === which.law).slice(0, 1);
 }
 
