@@ -22,6 +22,9 @@ const HAIR = 1e-9;
  * A name that is not among the terms gives NaN, so that a broken line shows instead of passing for zero.
  */
 export function evaluate(formula: Formula, terms: readonly Term[]): Range {
+  const [first] = terms;
+  // Thousands of lines are one number off the plan.
+  if (formula.op === 'term' && first?.name === formula.name) return first.value;
   if (isPlainSum(formula, terms)) return sumOfTerms(terms);
   const values: Values = new Map(terms.map(({ name, value }) => [name, value]));
   // What is measured and set has one value: the three cases are one, and a thousand cracks are gone through once.

@@ -32,7 +32,7 @@ export function makeLine(parts: LineParts): Line {
     zone,
     phase: parts.phase ?? null,
     alternate: null,
-    records: distinctOf(parts.records),
+    records: parts.records.length < 2 ? parts.records : distinctOf(parts.records),
     working: { formula, terms },
     held: parts.held ?? null,
   };
