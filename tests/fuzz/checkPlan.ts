@@ -7,7 +7,6 @@ import { type FamilyName } from './families.ts';
 import { GROWTHS } from './growing.ts';
 import { brokenLaws, difference } from './laws.ts';
 import { planOf } from './plan.ts';
-import { wobbleOf } from './shaken.ts';
 import { SAME_SHARE } from './tolerances.ts';
 import { undecidedLines } from './undecidedLines.ts';
 import { VARIANTS } from './variants.ts';
@@ -36,9 +35,7 @@ const sameFloor: Turn[] = Object.entries(VARIANTS).map(([name, variant]) => ({
     const drawn = variant(shape, dice);
     if (!drawn) return null;
     const before = drawn.before ? measured(drawn.before) : measure;
-    const [after, undecided] = [measured(drawn.after), undecidedLines(shape)];
-    if (!difference(before, after, SAME_SHARE, undecided)) return null;
-    return difference(before, after, SAME_SHARE, undecided, wobbleOf(drawn.before ?? shape, before));
+    return difference(before, measured(drawn.after), SAME_SHARE, undecidedLines(shape));
   },
 }));
 
@@ -55,15 +52,13 @@ const remembered: Turn = { name: 'memory', fault: (shape, measure, dice) => memo
 /** Which laws are looked at: those whose turn it is by the seed, all, or one by name. */
 export type Which = 'turn' | 'all' | { readonly law: string };
 
-/** What incremental answers are worth shows only in many edits: they have two turns. */
-const TURNS = [...sameFloor, ...moreOrLess, remembered, remembered];
-/** One plan in so many has the laws of one answer alone. */
-const ROUND = TURNS.length + 1;
+/** What incremental answers are worth shows only in many edits: they have more turns than others. */
+const TURNS = [...sameFloor, ...moreOrLess, remembered, remembered, remembered];
 
 /** Each plan has the laws of one answer, and one more in turn. */
 function turnsOf(seed: number, which: Which): Turn[] {
   if (which === 'all') return [...sameFloor, ...moreOrLess, remembered];
-  if (which === 'turn') return TURNS.slice(seed % ROUND, (seed % ROUND) + 1);
+  if (which === 'turn') return TURNS.slice(seed % TURNS.length, (seed % TURNS.length) + 1);
   return TURNS.filter(({ name }) => name === which.law).slice(0, 1);
 }
 

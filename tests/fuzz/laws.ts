@@ -211,59 +211,51 @@ export function brokenLaws(measure: Numbers, shape: FloorShape): { law: string; 
   });
 }
 
-/** A number of an answer that a law compares, and by how much it may be off. */
-interface Compared {
-  readonly value: number;
-  readonly slack: number;
-}
-
-/** Where two answers for the same floor differ, or null; but for the lines of `undecided`. `wobble` is further slack by name. */
+/** Where two answers for the same floor differ, or null; but for the lines of `undecided`. */
 export function difference(
   a: Numbers,
   b: Numbers,
   share: number,
   undecided: ReadonlySet<string> = new Set(),
-  wobble: (name: string) => number = () => 0,
 ): string | null {
-  const gone = a.zones.find(({ id }) => !b.zones.some((one) => one.id === id));
-  if (gone) return `zone ${gone.id} is gone`;
-  const [was, is] = [comparedIn(a, share, undecided), comparedIn(b, share, undecided)];
-  for (const name of new Set([...was.keys(), ...is.keys()])) {
-    const { value, slack } = was.get(name) ?? { value: 0, slack: is.get(name)?.slack ?? 0 };
-    const fault = apart(name, value, is.get(name)?.value ?? 0, slack + wobble(name));
+  const decided = (lengths: ByName): ByName =>
+    Object.fromEntries(Object.entries(lengths).filter(([id]) => !undecided.has(id)));
+  const slackM2 = slackOf(a, share);
+  const whole =
+    apart('net', a.netM2, b.netM2, slackM2) ?? apart('gross', a.grossM2, b.grossM2, share * a.grossM2 + NOTHING_M2);
+  if (whole) return whole;
+  for (const zone of a.zones) {
+    const other = b.zones.find((one) => one.id === zone.id);
+    if (!other) return `zone ${zone.id} is gone`;
+    for (const part of ['netM2', 'fieldM2', 'stripM2', 'tightM2', 'cutOffM2'] as const) {
+      const fault = apart(`${zone.id} ${part}`, zone[part] ?? 0, other[part] ?? 0, slackM2);
+      if (fault) return fault;
+    }
+    const fault =
+      recordDifference(`${zone.id} finding`, zone.findingM2, other.findingM2, slackM2) ??
+      lengthDifference(`${zone.id} line`, decided(zone.lengthM), decided(other.lengthM)) ??
+      facesDifference(`${zone.id} faces`, { ...zone.faces }, { ...other.faces });
     if (fault) return fault;
   }
   return null;
 }
 
-/** Every number that the same floor must give again, by name. */
-export function comparedIn(
-  measure: Numbers,
-  share: number,
-  undecided: ReadonlySet<string>,
-): ReadonlyMap<string, Compared> {
-  const slackM2 = slackOf(measure, share);
-  const all = new Map<string, Compared>([
-    ['net', { value: measure.netM2, slack: slackM2 }],
-    ['gross', { value: measure.grossM2, slack: share * measure.grossM2 + NOTHING_M2 }],
-  ]);
-  for (const zone of measure.zones) {
-    const put = (what: string, values: ByName, slack: number): void => {
-      for (const [key, value] of Object.entries(values)) all.set(`${zone.id} ${what}${key}`, { value, slack });
-    };
-    const { netM2, fieldM2, stripM2, tightM2, cutOffM2 = 0 } = zone;
-    put('', { netM2, fieldM2, stripM2, tightM2, cutOffM2 }, slackM2);
-    put('finding ', zone.findingM2, slackM2);
-    const decided = Object.fromEntries(Object.entries(zone.lengthM).filter(([id]) => !undecided.has(id)));
-    put('line ', decided, LENGTH_SHARE * longestOf(decided) + LINE_M);
-    const faces = { ...zone.faces };
-    put('faces ', faces, FACE_SHARE * longestOf(faces) + FACE_M);
-  }
-  return all;
-}
-
 type ByName = Readonly<Record<string, number>>;
 
-function longestOf(lengths: ByName): number {
-  return Math.max(0, ...Object.values(lengths));
+function recordDifference(what: string, a: ByName, b: ByName, slack: number): string | null {
+  for (const key of Object.keys({ ...a, ...b })) {
+    const fault = apart(`${what} ${key}`, a[key] ?? 0, b[key] ?? 0, slack);
+    if (fault) return fault;
+  }
+  return null;
+}
+
+function lengthDifference(what: string, a: ByName, b: ByName): string | null {
+  const longest = Math.max(0, ...Object.values(a));
+  return recordDifference(what, a, b, LENGTH_SHARE * longest + LINE_M);
+}
+
+function facesDifference(what: string, a: ByName, b: ByName): string | null {
+  const longest = Math.max(0, ...Object.values(a));
+  return recordDifference(what, a, b, FACE_SHARE * longest + FACE_M);
 }

@@ -22,10 +22,3 @@ export const FACE_M = 1e-4;
 /** What no share may go below: an area of nothing, m2, and a length, m. */
 export const NOTHING_M2 = 1e-12;
 export const NOTHING_M = 1e-9;
-/**
- * Where a head almost touches, a rounding of 1e-12 mm moves the corner of what it covers by its root. There the same
- * floor, drawn otherwise, is held to what a shake of its corners and sizes by 1e-6 mm does to the answer, and never
- * to more than 10 mm2.
- */
-export const SHAKE_MM = 1e-6;
-export const WOBBLE_M2 = 1e-5;
